@@ -20,6 +20,7 @@ class Skill(Enum):
     UNLIKE = auto()
     DECIMALS = auto()
     TIMES = auto()
+    DIVIDE = auto()
     COMPARE = auto()
     FIND = auto()
     OTHER_NAMES = auto()

@@ -8,13 +8,13 @@ from onewhole.number.impossible import Impossible
 from onewhole.number.ladder import Ladder
 from onewhole.number.quantity import Quantity, trimmed
 from onewhole.number.with_minus import WithMinus
-from onewhole.statements.expression import Expression
+from onewhole.statements.expression import Expression, WithRemainder, value
 from onewhole.statements.statement import Comparison, Meaning, NumberRow, Relation
 from onewhole.working.line import Line, LineContent, kept
 from onewhole.working.pair_state import PairState
 
 #: What a child can write as an answer.
-Outcome = Quantity | Impossible | WithMinus | Relation | NumberRow
+Outcome = Quantity | Impossible | WithMinus | Relation | NumberRow | WithRemainder
 
 
 class BelowZeroError(OnewholeError, ValueError):
@@ -64,8 +64,10 @@ def answer_claim(outcome: Outcome) -> Fraction | Relation | tuple[Fraction, ...]
     match outcome:
         case Quantity() | WithMinus():
             return outcome.value
-        case Impossible():
+        case Impossible() | WithRemainder(by=None):
             return None
+        case WithRemainder():
+            return value(outcome)
         case Relation():
             return outcome
         case NumberRow():

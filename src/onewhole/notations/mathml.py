@@ -41,6 +41,8 @@ _OPERATORS = {
     Sign.OPEN: "(",
     Sign.CLOSE: ")",
     Sign.OVER: "/",
+    Sign.DIVIDE: "\N{DIVISION SIGN}",
+    Sign.REMAINDER: "r",
 }
 
 

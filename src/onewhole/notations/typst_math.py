@@ -33,6 +33,8 @@ _SIGNS = {
     Sign.TIMES: "\N{MULTIPLICATION SIGN}",
     Sign.WHICH: "ring",
     Sign.COMMA: '"," fold',
+    Sign.DIVIDE: "\N{DIVISION SIGN}",
+    Sign.REMAINDER: 'med "r" med',
 }
 
 

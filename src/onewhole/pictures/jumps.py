@@ -14,6 +14,7 @@ from onewhole.working.products.product_state import ProductState
 from onewhole.working.products.work_product import factors
 from onewhole.working.reasons.columns import InColumns
 from onewhole.working.reasons.comparing import Comparing
+from onewhole.working.reasons.dividing import Dividing
 from onewhole.working.reasons.jumping import (
     CountedUp,
     EasierToTake,
@@ -191,6 +192,10 @@ def _number_by_number(counted: Signed) -> Iterator[Jump]:
                 here = there
 
 
+#: Reasons at which no jump is drawn.
+_STILL = Regrouping | Renaming | Comparing | InOrdering | InColumns | InRounding | Multiplying | Dividing
+
+
 def _drawn(working: Working, jumps: tuple[Jump, ...]) -> tuple[int, ...]:
     """Return how many jumps are drawn at every line: never fewer than before, all of them at the last."""
     drawn, term = 0, 1
@@ -199,7 +204,8 @@ def _drawn(working: Working, jumps: tuple[Jump, ...]) -> tuple[int, ...]:
         ends = sum(jump.term <= term for jump in jumps)
         reason = line.because
         if reason is None or isinstance(
-            reason, Regrouping | Renaming | Comparing | InOrdering | InColumns | InRounding | Multiplying
+            reason,
+            Regrouping | Renaming | Comparing | InOrdering | InColumns | InRounding | Multiplying | Dividing,
         ):
             found.append(max(drawn, found[-1] if found else 0))
             continue

@@ -7,7 +7,6 @@ from functools import reduce
 from itertools import pairwise
 from math import lcm
 from operator import add
-from typing import assert_never
 
 from onewhole.number.ladder import Style
 from onewhole.number.quantity import Quantity
@@ -345,11 +344,9 @@ def _terms(amount: Expression, whole: Unit, *, taken: bool) -> tuple[_StatePart,
                     return None
                 found.extend(inner)
             return tuple(found)
-        case Sum() | Times() | Over():
+        case _:
             heap = _heap(amount, whole)
             return None if heap is None else (_StatePart(heap, taken),)
-        case _:
-            assert_never(amount)
 
 
 def _heap(amount: Expression, whole: Unit) -> Heap | None:
@@ -375,10 +372,8 @@ def _heap(amount: Expression, whole: Unit) -> Heap | None:
             if pieces.denominator != 1 or per.denominator != 1:
                 return None
             return Heap(0, pieces.numerator, per.numerator) if per > 1 else Heap(pieces.numerator)
-        case Times():
-            return None
         case _:
-            assert_never(amount)
+            return None
 
 
 def _counted(quantity: Quantity, whole: Unit) -> Heap | None:

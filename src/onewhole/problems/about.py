@@ -42,6 +42,7 @@ _FIRST = (
     Operation.RENAME,
     Operation.COMPARE,
     Operation.ORDER,
+    Operation.DIVIDE,
     Operation.MULTIPLY,
     Operation.SUBTRACT,
     Operation.ADD,

@@ -27,6 +27,7 @@ from onewhole.statements.statement import (
     gap_amount,
     relation,
 )
+from onewhole.working.quotients.work_quotient import divided, quotient_found
 
 
 def answer(statement: Statement) -> RightAnswer:
@@ -48,6 +49,8 @@ def answer(statement: Statement) -> RightAnswer:
     match statement:
         case Question(Quantity() as alone):
             return another_name(alone) or alone
+        case Question(asked) if (quotient := divided(asked)) is not None:
+            return quotient_found(quotient)
         case Question(asked):
             return written_usually(asked)
         case Comparison(left, right):

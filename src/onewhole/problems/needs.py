@@ -11,7 +11,17 @@ from onewhole.number.ladder import Style
 from onewhole.number.name_wanted import Wanted, named_as
 from onewhole.number.quantity import Quantity, counted, usual
 from onewhole.number.unit import Kind
-from onewhole.statements.expression import Expression, Over, Sum, Times, kind, quantities, value
+from onewhole.statements.expression import (
+    Expression,
+    Over,
+    Quotient,
+    Sum,
+    Times,
+    WithRemainder,
+    kind,
+    quantities,
+    value,
+)
 from onewhole.statements.gap import HOLE, Gap
 from onewhole.statements.rounding import Rounding
 from onewhole.statements.statement import (
@@ -34,6 +44,7 @@ class Operation(Enum):
     ADD = "add"
     SUBTRACT = "subtract"
     MULTIPLY = "multiply"
+    DIVIDE = "divide"
     COMPARE = "compare"
     ORDER = "order"
     FIND = "find"
@@ -144,6 +155,10 @@ def _operations(side: Expression) -> set[Operation]:
             return {Operation.MULTIPLY} | _operations(left) | _operations(right)
         case Over(top, bottom):
             return _operations(top) | _operations(bottom)
+        case Quotient(left, right):
+            return {Operation.DIVIDE} | _operations(left) | _operations(right)
+        case WithRemainder():
+            return {Operation.DIVIDE}
         case _:
             assert_never(side)
 

@@ -5,7 +5,16 @@ from dataclasses import replace
 from typing import assert_never
 
 from onewhole.number.quantity import Quantity
-from onewhole.statements.expression import Expression, Over, Sum, Term, Times, quantities
+from onewhole.statements.expression import (
+    Expression,
+    Over,
+    Quotient,
+    Sum,
+    Term,
+    Times,
+    WithRemainder,
+    quantities,
+)
 from onewhole.statements.rounding import Rounding
 from onewhole.statements.sides import sides
 from onewhole.statements.statement import (
@@ -76,5 +85,9 @@ def _filled(side: Expression, supply: Iterator[Quantity]) -> Expression:
             return Times(_filled(left, supply), _filled(right, supply))
         case Over(top, bottom):
             return Over(_filled(top, supply), _filled(bottom, supply))
+        case Quotient(left, right):
+            return Quotient(_filled(left, supply), _filled(right, supply))
+        case WithRemainder(_, _, by):
+            return WithRemainder(next(supply), next(supply), by)
         case _:
             assert_never(side)

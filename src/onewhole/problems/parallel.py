@@ -19,6 +19,7 @@ from onewhole.problems.other_pieces import with_other_pieces
 from onewhole.problems.traps import core_traps
 from onewhole.problems.twins import twin_key
 from onewhole.statements.clock_sides import as_read
+from onewhole.statements.expression import WithRemainder
 from onewhole.statements.gap import Gap, type_hole
 from onewhole.statements.statement import (
     AnotherName,
@@ -141,6 +142,12 @@ def _shape(statement: Statement) -> object:
         return found
     if isinstance(found, NumberRow):
         return tuple(numbers_of(statement).index(part) for part in found.parts), found.signs
+    if isinstance(found, WithRemainder):
+        return bool(found.left.parts), _written_with(found.quotient)
+    return _written_with(found)
+
+
+def _written_with(found: Quantity) -> object:
     return found.ladder.style, found.ladder.kind, tuple(bool(count) for count in found.amounts)
 
 

@@ -25,6 +25,7 @@ def skill(statement: Statement) -> Skill:
         (Operation.RENAME, Skill.OTHER_NAMES),
         (Operation.COMPARE, Skill.COMPARE),
         (Operation.ORDER, Skill.ORDER),
+        (Operation.DIVIDE, Skill.DIVIDE),
         (Operation.MULTIPLY, Skill.TIMES),
     ):
         if operation in asked.operations:

@@ -47,6 +47,8 @@ def standard_code(statement: Statement, grade: int = 4, *, story: bool = False) 
             return _rounded(found.units, grade)
         case Operation.MULTIPLY:
             return _times(found, numbers, grade, story=story)
+        case Operation.DIVIDE:
+            return _divided(found, numbers, grade)
         case Operation.FIND if not joined:
             return _another_name(statement, numbers)
         case Operation.ADD | Operation.SUBTRACT | Operation.FIND:
@@ -126,6 +128,31 @@ def _times(found: About, numbers: tuple[Quantity, ...], grade: int, *, story: bo
     if story:
         return "4.NF.B.4.c"
     return "4.NF.B.4.a" if any(one.amounts[-1] == 1 for one in parts) else "4.NF.B.4.b"
+
+
+def _divided(found: About, numbers: tuple[Quantity, ...], grade: int) -> str:
+    if found.units is Units.MEASURES:
+        return "4.MD.A.2"
+    if found.units is Units.DECIMALS:
+        return "5.NBT.B.7"
+    if found.units is not Units.PLACES:
+        return _fractions_divided(numbers)
+    number, by = int(numbers[0].value), int(numbers[-1].value)
+    if grade <= THIRD and by <= FACTS and number <= FACTS * by and number % by == 0:
+        return "3.OA.C.7"
+    if 0 < number < by:
+        return "5.NF.B.3"
+    return "4.NBT.B.6" if by < FACTS and number <= FOUR_DIGITS else "5.NBT.B.6"
+
+
+def _fractions_divided(numbers: tuple[Quantity, ...]) -> str:
+    """Return the code of a unit fraction by a whole number, or of the other way round; else grade 6."""
+    first, by = numbers[0].value, numbers[-1].value
+    if by.denominator == 1 and first.numerator == 1:
+        return "5.NF.B.7.a"
+    if first.denominator == 1 and by.numerator == 1:
+        return "5.NF.B.7.b"
+    return "6.NS.A.1"
 
 
 def _whole_times(factors: list[int], grade: int) -> str:

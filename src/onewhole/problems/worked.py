@@ -14,8 +14,10 @@ from onewhole.problems.needs import Needs, needs
 from onewhole.problems.problem import Problem
 from onewhole.problems.taught import as_taught
 from onewhole.problems.traps import Traps, traps
+from onewhole.statements.expression import WithRemainder
 from onewhole.statements.statement import AnotherName, Question, RightAnswer, Statement
 from onewhole.working.form import ANY_FORM, FormWanted, form_for, formed
+from onewhole.working.quotients.remainder_shared import both_shared
 from onewhole.working.strategies.table import USUAL
 from onewhole.working.strategy import Strategy
 from onewhole.working.working import Working, equal_forms
@@ -60,7 +62,7 @@ class WorkedProblem:
         Raises NotOnLadderError where there is none.
         """
         found = answer(self.statement)
-        return formed(found, self._form) if isinstance(found, Quantity) else found
+        return formed(found, self._form) if isinstance(found, Quantity | WithRemainder) else found
 
     @cached_property
     def forms(self) -> tuple[Quantity, ...]:
@@ -68,6 +70,8 @@ class WorkedProblem:
 
         Of a number to be rounded that is exactly halfway it is the other neighbor.
         """
+        if isinstance(self.answer, WithRemainder):
+            return () if self._form.remainder else both_shared(self.answer)
         if not isinstance(self.answer, Quantity):
             return ()
         if other := also_right(self.statement):

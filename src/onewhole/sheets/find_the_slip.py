@@ -93,7 +93,7 @@ def wrong_lines(slip: Slip) -> tuple[Expression, ...] | None:
     ['9 5/8 - 4 6/8', '9 13/8 - 4 6/8', '5 7/8']
     """
     said = [line.says for line in slip.lines if not line.aside]
-    lines = tuple(one for one in said if isinstance(one, Quantity | Sum | Times | Over))
+    lines = tuple(one for one in said if isinstance(one, Expression))
     return lines if len(lines) == len(said) >= FEWEST_LINES and len(false_signs(lines)) == 1 else None
 
 
@@ -158,7 +158,7 @@ def _true_line(lines: Sequence[Expression], sign: int, ways: Iterable[Strategy])
         alike = [one for one in said if isinstance(one, Sum | Times | Over) and looks_like(one, false)]
         after = [says for one, says in pairwise(brief) if one == before]
         for found in (*alike, *after):
-            if isinstance(found, Quantity | Sum | Times | Over):
+            if isinstance(found, Expression):
                 return found
     right = answer(problem)
     assert isinstance(right, Quantity)

@@ -9,6 +9,7 @@ from onewhole.languages.table import words_at_home
 from onewhole.sheets.film_address import check_address
 from onewhole.statements.statement import Statement
 from onewhole.working.form import FormWanted
+from onewhole.working.quotients.remainder_shared import RemainderForm
 from onewhole.working.strategies.table import USUAL
 from onewhole.working.strategy import Strategy
 
@@ -71,7 +72,8 @@ class Header:
     be fitted, with less room to write where that must be; None leaves all the room. The ``picture`` stands
     beside every problem, or with ``picture_stories`` beside the stories alone. ``mixed_form`` and
     ``simplest_form`` say that a right amount in another form is sent back; both are off, for the standards
-    ask for no form (4.NF, CCSSM 2010). ``marks`` are those in the corners of the pupils' page; a page to hang
+    ask for no form (4.NF, CCSSM 2010). ``remainder`` is what becomes of what is left over in dividing; None
+    takes it any way. ``marks`` are those in the corners of the pupils' page; a page to hang
     up has none. ``film`` is the address of a film that families may watch, which the pages for pupils and
     home print as a square code. With ``braille`` the pupils' page and the key are made in braille too.
     ``to_finish`` is a problem whose working is begun at the top of the pupils' page. ``recipe`` is what a
@@ -98,6 +100,7 @@ class Header:
     fit: int | None = None
     mixed_form: bool = False
     simplest_form: bool = False
+    remainder: RemainderForm | None = None
     marks: CornerMarks = CornerMarks.NONE
     film: str = ""
     braille: bool = False
@@ -124,7 +127,7 @@ class Header:
     @property
     def form(self) -> FormWanted:
         """Return the form that is asked of a right answer."""
-        return FormWanted(mixed=self.mixed_form, simplest=self.simplest_form)
+        return FormWanted(self.mixed_form, self.simplest_form, self.remainder)
 
     @property
     def spoken_at_home(self) -> tuple[ClassWords, ...]:

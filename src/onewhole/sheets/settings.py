@@ -11,6 +11,7 @@ from onewhole.notations.text import text
 from onewhole.sentences.node import Thing
 from onewhole.sheets.header import CornerMarks, Header, Paper, PictureSetting, Print, SettingError
 from onewhole.statements.reading import read_statement
+from onewhole.working.quotients.remainder_shared import RemainderForm
 from onewhole.working.strategies.table import strategy_named
 
 _YES = {"yes": True, "on": True, "no": False, "off": False}
@@ -100,6 +101,11 @@ def _one_of(said: str, choices: tuple[str, ...]) -> str:
 
 def _yes(said: str) -> bool:
     return _YES[_one_of(said, tuple(_YES))]
+
+
+def _remainder(header: Header, said: str) -> Header:
+    form = _one_of(said, ("any", *RemainderForm))
+    return replace(header, remainder=None if form == "any" else RemainderForm(form))
 
 
 def _paper(said: str) -> Paper:
@@ -300,6 +306,12 @@ SETTINGS = (
         "yes or no",
         lambda h, said: replace(h, simplest_form=_yes(said)),
         lambda h: _yes_or_nothing(h.simplest_form),
+    ),
+    Setting(
+        "remainder",
+        "any, remainder, fraction or decimal: how what is left over in dividing is written",
+        _remainder,
+        lambda h: h.remainder.value if h.remainder else "",
     ),
     Setting(
         MARKS,

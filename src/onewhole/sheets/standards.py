@@ -23,7 +23,7 @@ from onewhole.problems.zeros import has_zeros
 from onewhole.sheets.document import Sheet
 from onewhole.sheets.header import PictureSetting
 from onewhole.sheets.worked import WorkedSheet
-from onewhole.statements.expression import Expression, Over, Sum, Times, value
+from onewhole.statements.expression import Expression, Over, Quotient, Sum, Times, WithRemainder, value
 from onewhole.statements.rounding import Rounding
 from onewhole.statements.sides import sides
 
@@ -189,6 +189,10 @@ def _multiplies_fractions(side: Expression) -> bool:
             return both or _multiplies_fractions(left) or _multiplies_fractions(right)
         case Over(top, bottom):
             return _multiplies_fractions(top) or _multiplies_fractions(bottom)
+        case Quotient(left, right):
+            return _multiplies_fractions(left) or _multiplies_fractions(right)
+        case WithRemainder():
+            return False
         case _:
             assert_never(side)
 

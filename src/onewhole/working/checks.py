@@ -7,8 +7,17 @@ from itertools import accumulate
 from onewhole.errors import Fault
 from onewhole.number.ladder import TEN, Ladder, Style, decimal, mixed
 from onewhole.number.quantity import Quantity, usual, usual_in_parts, whole
-from onewhole.number.unit import CENT_PLACES, DOLLAR
-from onewhole.statements.expression import Expression, Sum, Term, Times, is_worth, value
+from onewhole.number.unit import CENT_PLACES, DOLLAR, Kind
+from onewhole.statements.expression import (
+    Expression,
+    Quotient,
+    Sum,
+    Term,
+    Times,
+    WithRemainder,
+    is_worth,
+    value,
+)
 from onewhole.working.strategies.same_units import Signed
 
 #: Counts in quarters of the smallest unit, each with whether it is taken away.
@@ -62,7 +71,7 @@ class Agreed:
     """A second strategy, by its key, reaches the same amount; ``answer`` is what it reaches."""
 
     strategy: str
-    answer: Quantity
+    answer: Quantity | WithRemainder
 
 
 Check = Estimate | Undone | Agreed
@@ -168,6 +177,34 @@ def estimated_product(left: Quantity, right: Quantity, answer: Quantity) -> Esti
     easy = Times(_easy_number(left.ladder, near), _easy_number(right.ladder, other))
     bounds = (_easy_number(answer.ladder, low * least), _easy_number(answer.ladder, high * most, up=True))
     return Estimate(easy, _easy_number(answer.ladder, near * other), *bounds)
+
+
+def estimated_quotient(left: Quantity, right: Quantity, reached: Fraction) -> Estimate | None:
+    """Estimate a quotient by the nearest easy number below it, and bound it by that one and the next.
+
+    87 / 4 lies between 80 / 4 and 120 / 4. None where the right number is no plain whole number, for
+    measures, and for less than one. Raises CheckError when the answer is not within these bounds. Sources as
+    in :func:`estimated`; 4.NBT.B.6 asks for the relationship between multiplication and division.
+
+    >>> from onewhole.number.quantity import whole
+    >>> found = estimated_quotient(whole(87), whole(4), Fraction(87, 4))
+    >>> found.about == found.low == whole(20), found.high == whole(30)
+    (True, True)
+    """
+    plain = right.ladder.style is Style.PLACES and not right.ladder.mark
+    by, mark = right.parts, left.ladder.mark
+    if not plain or left.kind is not Kind.NUMBER or left.value < by:
+        return None
+    step = 1
+    while step * TEN * by <= left.value:
+        step *= TEN
+    low = int(left.value / by / step) * step
+    high = low if low * by == left.value else low + step
+    if not low <= reached <= high:
+        msg = "the answer lies outside its estimate"
+        raise CheckError(msg)
+    easy = Quotient(whole(low * by, mark), right)
+    return Estimate(easy, whole(low, mark), whole(low, mark), whole(high, mark))
 
 
 def _between(number: Quantity) -> tuple[Fraction, Fraction, Fraction]:

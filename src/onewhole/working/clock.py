@@ -70,7 +70,7 @@ def _check(check: Check, like: Quantity) -> Check:
             return Estimate(Sum((first, *rest)), about, low, high)
         case Estimate(low=low, high=high):
             return replace(check, low=on_clock(low, like), high=on_clock(high, like))
-        case Agreed(answer=answer):
+        case Agreed(answer=Quantity() as answer):
             return replace(check, answer=on_clock(answer, like))
         case Undone(links=(Sum((Term(Quantity() as number), *rest)), *links)):
             return replace(check, links=(Sum((Term(on_clock(number, like)), *rest)), *links))

@@ -5,7 +5,7 @@ from fractions import Fraction
 
 from onewhole.number.ladder import Style, mixed
 from onewhole.number.quantity import Quantity, trimmed, usual, whole
-from onewhole.statements.expression import Expression, Over, Sum, Term, Times, plus, quantities, value
+from onewhole.statements.expression import Expression, Over, Sum, Term, plus, quantities, value
 from onewhole.statements.gap import HOLE, Gap
 from onewhole.statements.statement import MissingNumber, Question, gap_amount, meaning
 from onewhole.working.equal_pieces import recut
@@ -86,7 +86,7 @@ def _worked(lines: list[Line], alone: MissingNumber, taught: Strategy, *, part_t
     first, taken = _added_first(alone.rest)
     working = work_as_taught(Question(first), taught, checked=False)
     for line in working.lines[1:]:
-        if isinstance(line.says, Quantity | Sum | Times | Over):
+        if isinstance(line.says, Expression):
             because = line.because
             if part_taken and isinstance(because, Left) and because.result.value == value(alone.rest):
                 because = PartTaken(because.result)

@@ -7,7 +7,7 @@ from operator import mul
 from onewhole.errors import InputError
 from onewhole.number.ladder import joined
 from onewhole.number.quantity import Quantity, counted_in_parts, trimmed, usual_in_parts
-from onewhole.statements.expression import Over, Sum, Term, Times
+from onewhole.statements.expression import Expression, Sum, Term
 from onewhole.statements.statement import Question, asked_quantities
 from onewhole.working.alone import work_alone
 from onewhole.working.checks import Agreed, Check, CheckError, estimated, undone
@@ -18,6 +18,8 @@ from onewhole.working.products.product_state import ProductState
 from onewhole.working.products.product_way import ProductWay
 from onewhole.working.products.table import PRODUCT_WAYS
 from onewhole.working.products.work_product import factors, ways_to_multiply, work_product
+from onewhole.working.quotients.quotient_way import QuotientWay
+from onewhole.working.quotients.work_quotient import divided, ways_to_divide, work_quotient
 from onewhole.working.reasons.regrouping import WrittenTogether
 from onewhole.working.reasons.taking import InAll, SoFar
 from onewhole.working.reasons.unsuited import OtherOperation, Unsuited
@@ -58,9 +60,10 @@ class NotWorkedError(InputError):
 
 def unsuited(question: Question, strategy: NamedWay) -> Unsuited | None:
     """Return why a way does not suit a question, or None when it does."""
-    product = factors(question.asked)
-    if product is not None:
+    if (product := factors(question.asked)) is not None:
         return strategy.unsuited(product) if isinstance(strategy, ProductWay) else OtherOperation()
+    if (quotient := divided(question.asked)) is not None:
+        return strategy.unsuited(quotient) if isinstance(strategy, QuotientWay) else OtherOperation()
     if not isinstance(strategy, Strategy):
         return OtherOperation()
     ways = clock_ways(question.asked)
@@ -86,6 +89,8 @@ def suiting(question: Question) -> tuple[NamedWay, ...]:
     """
     if (product := factors(question.asked)) is not None:
         return ways_to_multiply(product)
+    if (quotient := divided(question.asked)) is not None:
+        return ways_to_divide(quotient)
     signed = _signed(question)
     if len(signed) == 1:
         return (UNITS_APART,)
@@ -102,6 +107,8 @@ def for_question(question: Question, taught: Strategy) -> NamedWay:
     """
     if (product := factors(question.asked)) is not None:
         return _first_way(product)
+    if (quotient := divided(question.asked)) is not None:
+        return ways_to_divide(quotient)[0]
     if len(_signed(question)) == 1:
         return taught
     return strategy_named(work_as_taught(question, taught, checked=False).strategy)
@@ -119,6 +126,8 @@ def work_as_taught(question: Question, taught: Strategy, *, checked: bool = True
     """
     if (product := factors(question.asked)) is not None:
         return work_product(question, product, _first_way(product), checked=checked)
+    if (quotient := divided(question.asked)) is not None:
+        return work_quotient(question, quotient, ways_to_divide(quotient)[0], checked=checked)
     signed = _signed(question)
     if len(signed) == 1:
         return work_alone(question, signed[0][0])
@@ -162,6 +171,11 @@ def work_question(question: Question, strategy: NamedWay, *, checked: bool = Tru
         if why := way.unsuited(product):
             raise DoesNotSuitError(way, why)
         return work_product(question, product, way, checked=checked)
+    if (quotient := divided(question.asked)) is not None:
+        divides = strategy if isinstance(strategy, QuotientWay) else ways_to_divide(quotient)[0]
+        if why := divides.unsuited(quotient):
+            raise DoesNotSuitError(divides, why)
+        return work_quotient(question, quotient, divides, checked=checked)
     if not isinstance(strategy, Strategy):
         raise DoesNotSuitError(strategy, OtherOperation())
     signed = _signed(question)
@@ -185,8 +199,8 @@ def _working(
 def _signed(question: Question) -> Signed:
     signed = asked_quantities(question)
     if signed is None:
-        msg = "only sums, differences and products of two numbers are worked line by line"
-        raise NotWorkedError(msg, remedy="Write one such as 7 2/6 - 3 5/6 or 3 x 1 2/5.")
+        msg = "only sums, differences, products and quotients of two numbers are worked line by line"
+        raise NotWorkedError(msg, remedy="Write one such as 7 2/6 - 3 5/6, 3 x 1 2/5 or 87 / 4.")
     if len(signed) > PAIR and min(accumulate(-n.value if taken else n.value for n, taken in signed)) < 0:
         msg = "from left to right more is taken away than there is"
         raise NotWorkedError(msg, remedy="Add first, then take away: 2 + 4 - 5. Below zero comes in grade 6.")
@@ -244,7 +258,7 @@ def _enough_wholes(pair: PairState) -> PairState:
 
 
 def _carrying(line: Line, waiting: tuple[Term, ...]) -> Line:
-    if not waiting or not isinstance(line.says, Quantity | Sum | Times | Over):
+    if not waiting or not isinstance(line.says, Expression):
         return line
     terms = line.says.terms if isinstance(line.says, Sum) else (Term(line.says),)
     because = SoFar(line.because.result) if isinstance(line.because, InAll) else line.because

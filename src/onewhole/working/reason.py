@@ -12,6 +12,7 @@ red. Sentences, plurals and the class's own words belong to the rooms that know 
 
 from onewhole.working.reasons.columns import InColumns
 from onewhole.working.reasons.comparing import Comparing
+from onewhole.working.reasons.dividing import Dividing
 from onewhole.working.reasons.jumping import Jumping
 from onewhole.working.reasons.multiplying import Multiplying
 from onewhole.working.reasons.ordering import InOrdering
@@ -22,5 +23,14 @@ from onewhole.working.reasons.taking import Taking
 
 #: Every reason for a line of a working.
 Reason = (
-    Regrouping | Taking | Jumping | Renaming | Comparing | InColumns | InRounding | InOrdering | Multiplying
+    Regrouping
+    | Taking
+    | Jumping
+    | Renaming
+    | Comparing
+    | InColumns
+    | InRounding
+    | InOrdering
+    | Multiplying
+    | Dividing
 )

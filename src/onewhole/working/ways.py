@@ -1,11 +1,12 @@
 """Every way of working, by its key or its usual name."""
 
 from onewhole.working.products.table import PRODUCT_WAYS
+from onewhole.working.quotients.table import QUOTIENT_WAYS
 from onewhole.working.strategies.table import STRATEGIES
 from onewhole.working.way import NamedWay, named_among
 
-#: All ways: to add and to take away, then to multiply.
-WAYS: tuple[NamedWay, ...] = (*STRATEGIES, *PRODUCT_WAYS)
+#: All ways: to add and to take away, then to multiply, then to divide.
+WAYS: tuple[NamedWay, ...] = (*STRATEGIES, *PRODUCT_WAYS, *QUOTIENT_WAYS)
 
 
 def way_named(name: str) -> NamedWay:

@@ -16,6 +16,7 @@ from onewhole.number.quantity import Quantity
 from onewhole.pictures.columns import stills
 from onewhole.pictures.columns_state import columns_states
 from onewhole.pictures.scene import Scene
+from onewhole.statements.expression import WithRemainder, value
 from onewhole.statements.statement import Meaning, NumberRow, Relation, RightAnswer, Statement
 from onewhole.working.line import Line, kept
 from onewhole.working.working import Working
@@ -91,5 +92,7 @@ def value_text(answer: RightAnswer) -> str:
             return answer.value
         case NumberRow():
             return ", ".join(map(str, answer.values))
+        case WithRemainder():
+            return str(value(answer))
         case _:
             assert_never(answer)

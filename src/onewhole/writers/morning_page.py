@@ -32,6 +32,7 @@ from onewhole.problems.about import About, Units, most_first
 from onewhole.problems.needs import Operation
 from onewhole.problems.worked import WorkedProblem
 from onewhole.sheets.worked import WorkedSheet
+from onewhole.statements.expression import WithRemainder
 from onewhole.statements.statement import AnotherName, NumberRow, Question, Relation
 from onewhole.writers.formula import Formula, formula
 from onewhole.writers.frame import frame, named
@@ -158,7 +159,7 @@ def _why_first(why: WhyFirst, night: _Night) -> str:
 def _wrote(written: Written) -> Formula | str:
     """Return an answer as a formula where it reads as one, and as it stands where not."""
     match written.read:
-        case Quantity() | Impossible() | WithMinus() | Relation() | NumberRow():
+        case Quantity() | Impossible() | WithMinus() | Relation() | NumberRow() | WithRemainder():
             return formula(written.read)
         case Blank() | Unreadable():
             return f"“{written.text.strip()}”"

@@ -23,6 +23,7 @@ from onewhole.number.quantity import Quantity
 from onewhole.number.with_minus import WithMinus
 from onewhole.problems.problem import Problem
 from onewhole.problems.worked import WorkedProblem
+from onewhole.statements.expression import WithRemainder
 from onewhole.statements.statement import NumberRow, Relation
 from onewhole.statements.writable import Writable
 from onewhole.working.form import FormWanted
@@ -128,7 +129,7 @@ def _judge(problem: Problem, text: str, wanted: FormWanted) -> Judged:
 
 def _thing(written: Written) -> Writable | None:
     match written.read:
-        case Quantity() | Impossible() | WithMinus() | Relation() | NumberRow():
+        case Quantity() | Impossible() | WithMinus() | Relation() | NumberRow() | WithRemainder():
             return written.read
         case Blank() | Unreadable():
             return None

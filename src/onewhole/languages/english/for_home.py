@@ -19,6 +19,7 @@ _ACTS = {
     Operation.FIND: "we look for a missing number",
     Operation.ROUND: "we round numbers",
     Operation.MULTIPLY: "we multiply",
+    Operation.DIVIDE: "we share out equally",
     Operation.RENAME: "we write numbers in other ways",
 }
 _SAYING = {"open": "regrouping", "regroup": "regrouping", "rename": "renaming", "trade": "trading"}

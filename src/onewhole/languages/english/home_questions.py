@@ -31,6 +31,8 @@ def operation_asked(one: About, words: ClassWords) -> Sentences:
             return _comparing(one.units)
         case Operation.MULTIPLY:
             return _asked("how many groups are there, and how much is in one")
+        case Operation.DIVIDE:
+            return _asked("what is shared out first, and what is done with what is left")
         case Operation.RENAME:
             return _asked("how else can you write the same amount")
         case Operation.FIND:
@@ -97,7 +99,7 @@ def unit_asked(one: About, words: ClassWords) -> Sentences:
     match one.units:
         case Units.PIECES | Units.UNLIKE:
             return _asked("how many pieces are in", a_single(ONE, words))
-        case Units.PLACES if one.operation is Operation.MULTIPLY:
+        case Units.PLACES if one.operation in {Operation.MULTIPLY, Operation.DIVIDE}:
             return ()
         case Units.PLACES:
             return _asked("how many", units(ONE), "make", a_single(_TEN))

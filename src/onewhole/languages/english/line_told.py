@@ -16,6 +16,20 @@ from onewhole.working.line import LineContent
 from onewhole.working.reason import Reason
 from onewhole.working.reasons.columns import ColumnAdded, ColumnOpened, ColumnTaken
 from onewhole.working.reasons.comparing import Comparing
+from onewhole.working.reasons.dividing import (
+    DigitsRunOn,
+    DividedIsFraction,
+    EachWholeCut,
+    GroupsOfUnits,
+    GroupsTaken,
+    InOneUnit,
+    KnownQuotient,
+    LeftOver,
+    LeftRegrouped,
+    LeftSharedToo,
+    PiecesCut,
+    SharedOut,
+)
 from onewhole.working.reasons.jumping import (
     CountedUp,
     EasierToTake,
@@ -200,6 +214,27 @@ def deed_told(reason: Reason | None, words: ClassWords) -> Nodes | None:
             | KnownProduct()
             | PlacesMultiplied()
         ):
+            return None
+        case SharedOut(unit):
+            return ("share the", units(unit, words if reason.named else None), "out")
+        case LeftRegrouped(large):
+            return (
+                Typed(words.regroup),
+                "the",
+                units(large, words if reason.named else None),
+                "that are left",
+            )
+        case PiecesCut(unit):
+            return ("cut the", units(unit))
+        case GroupsTaken():
+            return ("take groups out",)
+        case InOneUnit(_, unit):
+            return ("count in", units(unit))
+        case LeftSharedToo():
+            return ("share what is left too",)
+        case LeftOver() | KnownQuotient() | EachWholeCut() | GroupsOfUnits():
+            return None
+        case DividedIsFraction() | DigitsRunOn():
             return None
         case _:
             assert_never(reason)

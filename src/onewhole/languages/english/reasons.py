@@ -3,6 +3,7 @@
 from typing import assert_never
 
 from onewhole.languages.english.comparing import comparing
+from onewhole.languages.english.dividing import dividing
 from onewhole.languages.english.in_columns import in_columns
 from onewhole.languages.english.in_ordering import in_ordering
 from onewhole.languages.english.in_rounding import in_rounding
@@ -16,6 +17,7 @@ from onewhole.sentences.sentence import Sentences
 from onewhole.working.reason import Reason
 from onewhole.working.reasons.columns import InColumns
 from onewhole.working.reasons.comparing import Comparing
+from onewhole.working.reasons.dividing import Dividing
 from onewhole.working.reasons.jumping import Jumping
 from onewhole.working.reasons.multiplying import Multiplying
 from onewhole.working.reasons.ordering import InOrdering
@@ -52,4 +54,6 @@ def reason_told(reason: Reason, words: ClassWords) -> Sentences:
         return in_ordering(reason, words)
     if isinstance(reason, Multiplying):
         return multiplying(reason, words)
+    if isinstance(reason, Dividing):
+        return dividing(reason, words)
     assert_never(reason)

@@ -157,6 +157,9 @@ def _counting(of: About, words: ClassWords) -> Sentences:
             return built + _asks("what do you do when they fill up")
         case Operation.MULTIPLY:
             return told("build one group with", parts, ", then all the groups") + told("count")
+        case Operation.DIVIDE:
+            shared = told("build the number with", parts, "and share it out, the largest first")
+            return shared + _asks("what do you do with what is left")
         case Operation.RENAME:
             return told("build the number with", parts, "and count it again in the other way")
         case Operation.COMPARE | Operation.ORDER | Operation.FIND:
@@ -181,6 +184,8 @@ def _naming(of: About) -> Sentences:
             return told(noun, some(2, _SIXTH), "and", some(3, _SIXTH)) + stays
         case Operation.MULTIPLY:
             return told(noun, Counted(4, _GROUP), "of", some(2, _THIRD)) + stays
+        case Operation.DIVIDE:
+            return told(noun, some(8, _SIXTH), "shared out in", Counted(4, _GROUP)) + stays
         case Operation.COMPARE | Operation.FIND | Operation.RENAME | Operation.ORDER:
             return told("say the name of the pieces on both sides")
         case Operation.ROUND:
@@ -204,7 +209,7 @@ def _unit_by_unit(found: Units, words: ClassWords) -> Sentences:
 
 def _reading(operation: Operation) -> Sentences:
     match operation:
-        case Operation.ADD | Operation.SUBTRACT | Operation.MULTIPLY:
+        case Operation.ADD | Operation.SUBTRACT | Operation.MULTIPLY | Operation.DIVIDE:
             return _asks("read the sign aloud and guess first: will there be more or less than before")
         case Operation.COMPARE:
             return _asks("read both numbers aloud and guess first: which is more")
@@ -260,6 +265,8 @@ def _facts(operation: Operation) -> Sentences:
             return told(beside, ": make a ten")
         case Operation.MULTIPLY:
             return told(beside, ": begin with one that you know")
+        case Operation.DIVIDE:
+            return told(beside, ": think of the multiplication")
         case Operation.COMPARE | Operation.FIND | Operation.RENAME | Operation.ROUND | Operation.ORDER:
             return told(beside)
         case _:

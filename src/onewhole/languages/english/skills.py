@@ -32,6 +32,8 @@ def skill_called(skill: Skill) -> str:
             return "decimals"
         case Skill.TIMES:
             return "multiplying"
+        case Skill.DIVIDE:
+            return "dividing"
         case Skill.COMPARE:
             return "comparing"
         case Skill.FIND:

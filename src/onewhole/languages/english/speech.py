@@ -39,6 +39,8 @@ SIGNS = {
     Sign.CLOSE: "close bracket",
     Sign.OVER: "over",
     Sign.UNTIL: "to",
+    Sign.DIVIDE: "divided by",
+    Sign.REMAINDER: "remainder",
 }
 
 BLANK = "blank"

@@ -10,16 +10,21 @@ from onewhole.working.reasons.unsuited import (
     AllOnesAlready,
     FilledNotRound,
     NoColumns,
+    NoFactKnown,
     NoFractionToMultiply,
+    NoGroups,
     NoPartsToSplit,
     NoShiftNeeded,
     NotByHeart,
+    NotByWholes,
     NothingLacking,
     NothingToSetAside,
+    NotSharedOut,
     NotSoManyTimes,
     NoWholesToTake,
     OtherOperation,
     ShiftNoEasier,
+    TooFewToShare,
     TooLittleToGive,
     TooManyTimes,
     Unsuited,
@@ -70,5 +75,17 @@ def unsuited(reason: Unsuited) -> Sentences:
             return told("there is no fraction to multiply")
         case NotByHeart():
             return told("a number has several digits to multiply")
+        case NotSharedOut():
+            return told("no whole number says among how many it is shared")
+        case TooFewToShare(number, by):
+            return told(
+                Said(number), "is less than", Said(by), "so no whole can be given out before it is cut"
+            )
+        case NotByWholes():
+            return told("this way needs two whole numbers")
+        case NoFactKnown():
+            return told("this is none of the facts up to", Said(whole(10)), "times", Said(whole(10)))
+        case NoGroups():
+            return told("a whole number says among how many it is shared, so no group is measured out")
         case _:
             assert_never(reason)

@@ -19,6 +19,7 @@ _ACTS = {
     Operation.FIND: "buscamos un número que falta",
     Operation.ROUND: "redondeamos números",
     Operation.MULTIPLY: "multiplicamos",
+    Operation.DIVIDE: "repartimos en partes iguales",
     Operation.RENAME: "escribimos números de otra forma",
 }
 

@@ -31,6 +31,8 @@ def operation_asked(one: About, words: ClassWords) -> Sentences:
             return _comparing(one.units)
         case Operation.MULTIPLY:
             return asked("cuántos grupos hay y cuánto tiene cada uno")
+        case Operation.DIVIDE:
+            return asked("qué repartimos primero y qué hacemos con lo que sobra")
         case Operation.RENAME:
             return asked("de qué otra forma puedes escribir la misma cantidad")
         case Operation.FIND:
@@ -93,7 +95,7 @@ def unit_asked(one: About, words: ClassWords) -> Sentences:
     match one.units:
         case Units.PIECES | Units.UNLIKE:
             return asked("cuántas partes tiene", a_single(ONE, words))
-        case Units.PLACES if one.operation is Operation.MULTIPLY:
+        case Units.PLACES if one.operation in {Operation.MULTIPLY, Operation.DIVIDE}:
             return ()
         case Units.PLACES:
             return asked(agree("cuántas", "cuántos", thing(ONE, None)), units(ONE), "tiene", a_single(_TEN))

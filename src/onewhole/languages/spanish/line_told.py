@@ -16,6 +16,20 @@ from onewhole.working.line import LineContent
 from onewhole.working.reason import Reason
 from onewhole.working.reasons.columns import ColumnAdded, ColumnOpened, ColumnTaken
 from onewhole.working.reasons.comparing import Comparing
+from onewhole.working.reasons.dividing import (
+    DigitsRunOn,
+    DividedIsFraction,
+    EachWholeCut,
+    GroupsOfUnits,
+    GroupsTaken,
+    InOneUnit,
+    KnownQuotient,
+    LeftOver,
+    LeftRegrouped,
+    LeftSharedToo,
+    PiecesCut,
+    SharedOut,
+)
 from onewhole.working.reasons.jumping import (
     CountedUp,
     EasierToTake,
@@ -199,6 +213,22 @@ def deed_told(reason: Reason | None, words: ClassWords) -> Nodes | None:
         case TurnedRound() | KnownProduct() | PlacesMultiplied():
             return None
         case UnitTimes() | UnitsTimes() | PartsMultiplied():
+            return None
+        case SharedOut(unit):
+            return ("repartimos", *the(unit, words if reason.named else None))
+        case LeftRegrouped(large):
+            return regroups(words, (*the(large, words if reason.named else None), "que sobran"))
+        case PiecesCut(unit):
+            return ("cortamos", *the(unit))
+        case GroupsTaken():
+            return ("sacamos grupos",)
+        case InOneUnit(_, unit):
+            return ("contamos en", units(unit))
+        case LeftSharedToo():
+            return ("repartimos también lo que sobra",)
+        case LeftOver() | KnownQuotient() | EachWholeCut() | GroupsOfUnits():
+            return None
+        case DividedIsFraction() | DigitsRunOn():
             return None
         case _:
             assert_never(reason)

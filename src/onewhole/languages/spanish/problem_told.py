@@ -12,6 +12,7 @@ from onewhole.number.quantity import Quantity
 from onewhole.sentences.node import Label, Said, Seam
 from onewhole.sentences.sentence import End, Sentences
 from onewhole.sentences.typed import typed_sentences
+from onewhole.statements.expression import WithRemainder
 from onewhole.statements.rounding import Rounding
 from onewhole.statements.statement import (
     AnotherName,
@@ -83,7 +84,7 @@ def outcome_told(statement: Statement, answer: RightAnswer) -> Nodes:
     match statement, answer:
         case AnotherName(number), Quantity() as found if number == found:
             return (Said(found), "se queda como está")
-        case Question(asked) | AnotherName(asked), Quantity() as found:
+        case Question(asked) | AnotherName(asked), (Quantity() | WithRemainder()) as found:
             return (Said(Comparison(asked, found, Relation.EQUAL)),)
         case Ordering(), NumberRow() as row:
             return ("el orden es", *row_told(row))

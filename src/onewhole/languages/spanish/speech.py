@@ -35,6 +35,8 @@ SIGNS = {
     Sign.PLUS: "más",
     Sign.MINUS: "menos",
     Sign.TIMES: "por",
+    Sign.DIVIDE: "entre",
+    Sign.REMAINDER: "residuo",
     Sign.EQUALS: "es igual a",
     Sign.LESS: "es menor que",
     Sign.GREATER: "es mayor que",

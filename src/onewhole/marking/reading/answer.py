@@ -6,7 +6,6 @@ from dataclasses import dataclass, replace
 from onewhole.errors import InputError
 from onewhole.marking.reading.dates import fractions_of_date
 from onewhole.marking.reading.units import read_with_unit
-from onewhole.number.impossible import Impossible
 from onewhole.number.ladder import Style
 from onewhole.number.quantity import Quantity
 from onewhole.number.unit import Kind, unit_marked
@@ -14,9 +13,10 @@ from onewhole.number.with_minus import WithMinus
 from onewhole.problems.numbers import numbers_of
 from onewhole.problems.problem import Problem
 from onewhole.statements.chain import Chain
+from onewhole.statements.expression import WithRemainder
 from onewhole.statements.ordering_reading import number_row
-from onewhole.statements.reading import read_answer, read_chains, read_quantity
-from onewhole.statements.statement import NumberRow, Ordering, Relation
+from onewhole.statements.reading import Answer, read_answer, read_chains, read_quantity
+from onewhole.statements.statement import NumberRow, Ordering
 
 #: Dashes that mean "nothing written" when they are all there is in a cell.
 _DASHES = "-\N{MINUS SIGN}\N{EN DASH}\N{EM DASH}\N{HYPHEN}\N{NON-BREAKING HYPHEN}"
@@ -40,7 +40,7 @@ class Unreadable:
     why: str
 
 
-Read = Quantity | Impossible | WithMinus | Relation | NumberRow | Blank | Unreadable
+Read = Answer | NumberRow | Blank | Unreadable
 
 
 @dataclass(frozen=True, slots=True)
@@ -94,9 +94,7 @@ def read_written(text: str, problem: Problem | None = None) -> Written:
         return _with_lines(text) or _below_zero(text) or Written(text, Unreadable(_sentences(refused.what)))
 
 
-def _without_unit(
-    text: str, read: Quantity | Impossible | WithMinus | Relation, problem: Problem | None
-) -> Written:
+def _without_unit(text: str, read: Answer, problem: Problem | None) -> Written:
     """Leave a number with a unit to the teacher where the problem has another one, or none.
 
     Where it is in measures of that kind, 2.2 ft and 1.25¢ are read as they stand.
@@ -135,7 +133,7 @@ def _with_lines(text: str) -> Written | None:
     if len(chains) > 1:
         return None
     last = chains[0].links[-1].says
-    if isinstance(last, Quantity):
+    if isinstance(last, Quantity | WithRemainder):
         return Written(text, last, chains[0])
     return Written(text, Unreadable(_sentences("the working stops before its answer")))
 

@@ -8,7 +8,7 @@ from onewhole.misconceptions.catalogue import shows
 from onewhole.misconceptions.slip import Slip
 from onewhole.number.quantity import Quantity
 from onewhole.statements.chain import Chain
-from onewhole.statements.expression import Expression, Over, Sum, Times, kind, value
+from onewhole.statements.expression import Expression, Sum, kind, value
 from onewhole.statements.reading import read_chains
 from onewhole.statements.statement import Question, Statement
 
@@ -128,7 +128,7 @@ def false_lines(slip: Slip) -> set[object]:
     They are keys in the form of :func:`onewhole.marking.reading.writing.alike_line`.
     """
     lines = slip.lines[slip.false_at :]
-    says = [line.says for line in lines if isinstance(line.says, Quantity | Sum | Times | Over)]
+    says = [line.says for line in lines if isinstance(line.says, Expression)]
     return {*map(alike_line, says), *(alike(outcome) for outcome in slip.outcomes)}
 
 

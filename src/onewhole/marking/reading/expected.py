@@ -21,17 +21,20 @@ from onewhole.problems.numbers import numbers_of
 from onewhole.problems.problem import Problem
 from onewhole.problems.twins import twin_key
 from onewhole.problems.worked import WorkedProblem
+from onewhole.statements.expression import WithRemainder, value
 from onewhole.statements.gap import HOLE
 from onewhole.statements.statement import (
     AnotherName,
     MissingNumber,
     NumberRow,
     Ordering,
+    Question,
     Relation,
     RightAnswer,
     Statement,
     gap_amount,
 )
+from onewhole.working.quotients.work_quotient import divided, quotient_found
 
 Ids = tuple[str, ...]
 
@@ -75,6 +78,8 @@ class Expected:
     @property
     def kind(self) -> Kind | None:
         """Return what a right answer measures, or None where a sign or an order is asked for."""
+        if isinstance(self.right, WithRemainder):
+            return self.right.quotient.kind
         return self.right.kind if isinstance(self.right, Quantity) else None
 
     def is_right(self, read: Outcome) -> bool:
@@ -88,10 +93,25 @@ class Expected:
         if isinstance(read, Quantity | WithMinus) and isinstance(self.right, Quantity):
             known = {amount(one) for one in (self.right, self.also) if one}
             return amount(read) in known or read == self.filled
+        if isinstance(read, WithRemainder) or isinstance(self.right, WithRemainder):
+            return self._divided_right(read)
         asked = self.problem.statement
         if isinstance(read, NumberRow):
             return isinstance(asked, Ordering) and asked.is_right(read)
         return isinstance(read, Relation) and read is self.right
+
+    def _divided_right(self, read: Outcome) -> bool:
+        """Say whether an answer is right with its remainder, or with the remainder shared too."""
+        asked = self.problem.statement
+        state = divided(asked.asked) if isinstance(asked, Question) else None
+        if state is None:
+            return False
+        found = quotient_found(state)
+        if isinstance(read, WithRemainder):
+            if isinstance(found, WithRemainder):
+                return read.written_as(found)
+            return not read.left.parts and self.is_right(read.quotient)
+        return isinstance(read, Quantity) and (read.kind, read.value) == (self.kind, value(found))
 
     def may_be_slip(self, read: Outcome) -> bool:
         """Say whether an answer is one unit more or one fewer than right."""

@@ -20,6 +20,7 @@ from onewhole.number.quantity import Quantity, usual
 from onewhole.number.unit import Kind
 from onewhole.number.with_minus import WithMinus
 from onewhole.problems.worked import WorkedProblem
+from onewhole.statements.expression import WithRemainder
 from onewhole.statements.statement import AnotherName, NumberRow, Ordering, Question, Relation
 from onewhole.working.form import ANY_FORM, FormWanted, form_for, overfull
 from onewhole.working.working import equal_forms
@@ -144,7 +145,7 @@ def mark(asked: Expected, written: Written, wanted: FormWanted = ANY_FORM) -> Ma
             return Mark(label, written, Verdict.BLANK)
         case Unreadable():
             return Mark(label, written, Verdict.UNREADABLE)
-        case Quantity() | Impossible() | WithMinus() | Relation() | NumberRow():
+        case Quantity() | Impossible() | WithMinus() | Relation() | NumberRow() | WithRemainder():
             return (
                 _right(asked, written, read, wanted)
                 if asked.is_right(read) and not written.other_unit
@@ -160,6 +161,8 @@ def _right(asked: Expected, written: Written, read: Outcome, wanted: FormWanted)
     named = asked.problem.statement if isinstance(asked.problem.statement, AnotherName) else None
     if isinstance(read, WithMinus):
         return Mark(label, written, Verdict.RIGHT if wanted == ANY_FORM and not named else Verdict.FORM)
+    if isinstance(read, WithRemainder):
+        return Mark(label, written, Verdict.RIGHT if wanted.meets(read) else Verdict.FORM, forms)
     if not isinstance(read, Quantity) or read == asked.filled:
         return Mark(label, written, Verdict.RIGHT, forms)
     full = _overfull(read)

@@ -8,7 +8,17 @@ from onewhole.marking.reading.writing import alike_line
 from onewhole.number.ladder import Style
 from onewhole.number.quantity import Quantity, usual
 from onewhole.problems.answer import written_usually
-from onewhole.statements.expression import Expression, Over, Sum, Term, Times, kind, value
+from onewhole.statements.expression import (
+    Expression,
+    Over,
+    Quotient,
+    Sum,
+    Term,
+    Times,
+    WithRemainder,
+    kind,
+    value,
+)
 
 TEN = 10
 
@@ -44,7 +54,7 @@ def _offers(left: Expression, right: Expression) -> Iterator[Expression]:
             yield from _numbers(right, value(left))
         case Sum():
             yield from _sums(left, right)
-        case Times() | Over():
+        case Times() | Over() | Quotient() | WithRemainder():
             return
 
 

@@ -11,7 +11,7 @@ from onewhole.number.ladder import Style
 from onewhole.number.quantity import Quantity
 from onewhole.number.unit import Kind
 from onewhole.number.with_minus import WithMinus
-from onewhole.statements.expression import Expression, Over, Sum, Times
+from onewhole.statements.expression import Expression, Over, Quotient, Sum, Times, WithRemainder
 from onewhole.statements.statement import NumberRow, Relation
 
 TEN = 10
@@ -35,6 +35,8 @@ def alike(outcome: Outcome) -> Hashable:
             return "over nothing", wholes or 0, top
         case WithMinus(unsigned, front, below):
             return "signed", front, below, alike(unsigned)
+        case WithRemainder():
+            return alike_line(outcome)
         case Relation():
             return outcome
         case NumberRow(parts):
@@ -61,7 +63,7 @@ def _quantity(written: Quantity) -> Hashable:
 
 
 def amount(outcome: Outcome) -> tuple[Kind, Fraction] | None:
-    """Return how much an answer is, with what it measures; None for 3 3/0, a sign and an order.
+    """Return how much an answer is, with what it measures; None for 3 3/0, a sign, an order and 21 r 3.
 
     >>> from onewhole.statements.reading import read_answer as read
     >>> amount(read("-1/-2")) == amount(read("1/2")), str(amount(read("-3"))[1])
@@ -70,7 +72,7 @@ def amount(outcome: Outcome) -> tuple[Kind, Fraction] | None:
     match outcome:
         case Quantity() | WithMinus():
             return None if outcome.value is None else (outcome.kind, outcome.value)
-        case Impossible() | Relation() | NumberRow():
+        case Impossible() | Relation() | NumberRow() | WithRemainder():
             return None
         case _:
             assert_never(outcome)
@@ -92,5 +94,9 @@ def alike_line(line: Expression) -> Hashable:
             return "times", alike_line(left), alike_line(right)
         case Over(top, bottom):
             return "over", alike_line(top), alike_line(bottom)
+        case Quotient(left, right):
+            return "divided", alike_line(left), alike_line(right)
+        case WithRemainder(quotient, left):
+            return "remainder", alike_line(quotient), alike_line(left)
         case _:
             assert_never(line)

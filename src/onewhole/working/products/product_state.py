@@ -1,27 +1,21 @@
 """Two numbers that are multiplied while they are being worked, and the lines written so far."""
 
-from collections.abc import Iterable
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 
 from onewhole.number.ladder import Style
 from onewhole.number.quantity import Quantity
 from onewhole.number.unit import DOLLAR
-from onewhole.statements.expression import Expression, Times
-from onewhole.working.fact import Fact
-from onewhole.working.line import Line, followed
-from onewhole.working.reason import Reason
+from onewhole.statements.expression import Times
+from onewhole.working.two_numbers import TwoNumbers
 
 
 @dataclass(frozen=True, slots=True)
-class ProductState:
-    """``left`` times ``right``, the lines so far, and the result once it is found.
+class ProductState(TwoNumbers):
+    """One number times another, the lines so far, and the result once it is found.
 
     A step takes a state and gives the next one; a way to multiply is a sequence of steps.
     """
 
-    left: Quantity
-    right: Quantity
-    lines: tuple[Line, ...] = ()
     result: Quantity | None = None
 
     @property
@@ -47,13 +41,6 @@ class ProductState:
     def asked(self) -> Times:
         """Return the product as it stands."""
         return Times(self.left, self.right)
-
-    def say(
-        self, says: Expression, because: Reason, *, aside: bool = False, facts: Iterable[Fact | None] = ()
-    ) -> "ProductState":
-        """Return the state with one more line, unless that would repeat the last one."""
-        line = Line(says, because, aside=aside, facts=tuple([fact for fact in facts if fact]))
-        return replace(self, lines=followed(self.lines, line))
 
     def found(self) -> Quantity:
         """Return the result; ValueError before there is one."""

@@ -108,6 +108,34 @@ class NotByHeart:
     """More than one digit of a number is not 0, so the product is not known by heart."""
 
 
+@dataclass(frozen=True, slots=True)
+class NotSharedOut:
+    """The number behind the sign is no plain whole number, so it says no number of equal shares."""
+
+
+@dataclass(frozen=True, slots=True)
+class TooFewToShare:
+    """``number`` is less than ``by``: nothing can be given out before it is cut."""
+
+    number: Quantity
+    by: Quantity
+
+
+@dataclass(frozen=True, slots=True)
+class NotByWholes:
+    """Both numbers are not plain whole numbers, as this way needs."""
+
+
+@dataclass(frozen=True, slots=True)
+class NoFactKnown:
+    """The quotient is not one of the facts up to 10 times 10."""
+
+
+@dataclass(frozen=True, slots=True)
+class NoGroups:
+    """The number behind the sign counts equal shares, and is no group to be measured out."""
+
+
 #: Every reason why a strategy does not suit a problem.
 Unsuited = (
     OtherOperation
@@ -126,4 +154,9 @@ Unsuited = (
     | NoPartsToSplit
     | NoFractionToMultiply
     | NotByHeart
+    | NotSharedOut
+    | TooFewToShare
+    | NotByWholes
+    | NoFactKnown
+    | NoGroups
 )

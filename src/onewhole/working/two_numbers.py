@@ -1,0 +1,27 @@
+"""Two numbers with one sign between them while they are being worked, and the lines written so far."""
+
+from collections.abc import Iterable
+from dataclasses import dataclass, replace
+from typing import Self
+
+from onewhole.number.quantity import Quantity
+from onewhole.statements.expression import Expression
+from onewhole.working.fact import Fact
+from onewhole.working.line import Line, followed
+from onewhole.working.reason import Reason
+
+
+@dataclass(frozen=True, slots=True)
+class TwoNumbers:
+    """The number before the sign, the one behind it, and the lines so far."""
+
+    left: Quantity
+    right: Quantity
+    lines: tuple[Line, ...] = ()
+
+    def say(
+        self, says: Expression, because: Reason, *, aside: bool = False, facts: Iterable[Fact | None] = ()
+    ) -> Self:
+        """Return the state with one more line, unless that would repeat the last one."""
+        line = Line(says, because, aside=aside, facts=tuple([fact for fact in facts if fact]))
+        return replace(self, lines=followed(self.lines, line))
