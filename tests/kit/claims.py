@@ -13,7 +13,7 @@ from itertools import accumulate
 from onewhole.errors import OnewholeError
 from onewhole.languages.english.words import count_words
 from onewhole.number.quantity import Quantity
-from onewhole.statements.expression import Sum, Times, quantities, value
+from onewhole.statements.expression import Quotient, Sum, Times, quantities, value
 from onewhole.statements.rounding import Rounding
 from onewhole.statements.statement import (
     AnotherName,
@@ -28,6 +28,7 @@ from onewhole.statements.statement import (
 from onewhole.working.line import LineContent, WholeLine
 from tests.kit.column_claims import COLUMN_CLAIMS
 from tests.kit.comparing_claims import COMPARING_CLAIMS
+from tests.kit.dividing_claims import DIVIDING_CLAIMS
 from tests.kit.heard import COUNTS, Heard, equal_sides, number_words, plainly, sides, ways
 from tests.kit.naming_claims import NAMING_CLAIMS
 from tests.kit.ordering_claims import ORDERING_CLAIMS
@@ -65,6 +66,8 @@ def _claims(heard: Heard) -> dict[str, Reads]:
     match heard.item.statement:
         case Question(Times()):
             return PRODUCT_CLAIMS | CLAIMS
+        case Question(Quotient()):
+            return DIVIDING_CLAIMS | PRODUCT_CLAIMS | CLAIMS
         case _:
             return COLUMNS_TOO if in_columns(heard) else CLAIMS
 
@@ -236,7 +239,7 @@ def _undone(heard: Heard, groups: tuple[str, ...]) -> bool:
     assert isinstance(read, Comparison)
     return (
         equal_sides(groups[0])
-        and quantities(read.left)[0] == heard.item.answer
+        and quantities(read.left)[0] == getattr(heard.item.answer, "quotient", heard.item.answer)
         and read.right
         == quantities(heard.lines[0] if not isinstance(heard.lines[0], WholeLine) else read.right)[0]
     )

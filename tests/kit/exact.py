@@ -10,7 +10,7 @@ from typing import assert_never
 
 from onewhole.number.quantity import Quantity
 from onewhole.number.unit import Kind
-from onewhole.statements.expression import Expression, Over, Sum, Times
+from onewhole.statements.expression import Expression, Over, Quotient, Sum, Times, WithRemainder
 from onewhole.statements.gap import HOLE, Gap
 from onewhole.statements.rounding import Rounding
 from onewhole.statements.statement import Comparison, MissingNumber, NumberRow, Ordering
@@ -28,8 +28,13 @@ def amount(expression: Expression) -> Fraction:
             return sum(signed, Fraction(0))
         case Times(left, right):
             return amount(left) * amount(right)
-        case Over(top, bottom):
+        case Over(top, bottom) | Quotient(top, bottom):
             return amount(top) / amount(bottom)
+        case WithRemainder(quotient, left, Quantity() as by):
+            return amount(quotient) + amount(left) / amount(by)
+        case WithRemainder():
+            msg = "a remainder without its divisor has no amount"
+            raise ValueError(msg)
         case _:
             assert_never(expression)
 
@@ -41,8 +46,10 @@ def kinds(expression: Expression) -> set[Kind]:
             return {unit.kind for unit in expression.ladder.units}
         case Sum(terms):
             return {kind for term in terms for kind in kinds(term.part)}
-        case Times(first, second) | Over(first, second):
+        case Times(first, second) | Over(first, second) | Quotient(first, second):
             return kinds(first) | kinds(second)
+        case WithRemainder(quotient, left):
+            return kinds(quotient) | kinds(left)
         case _:
             assert_never(expression)
 

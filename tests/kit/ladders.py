@@ -9,7 +9,16 @@ from onewhole.number.ladder import Style
 from onewhole.number.quantity import Quantity, whole
 from onewhole.number.unit import ONE, Unit, unit_marked
 from onewhole.sentences.node import Counted, Naming, Node, Said, Thing
-from onewhole.statements.expression import Expression, Over, Sum, Times, quantities, value
+from onewhole.statements.expression import (
+    Expression,
+    Over,
+    Quotient,
+    Sum,
+    Times,
+    WithRemainder,
+    quantities,
+    value,
+)
 from onewhole.statements.gap import Gap
 from onewhole.statements.rounding import Rounding
 from onewhole.statements.statement import (
@@ -285,10 +294,10 @@ def _parts(expression: Expression) -> Iterator[Expression]:
         case Sum(terms):
             for term in terms:
                 yield from _parts(term.part)
-        case Times(one, other) | Over(one, other):
+        case Times(one, other) | Over(one, other) | Quotient(one, other):
             yield from _parts(one)
             yield from _parts(other)
-        case Quantity():
+        case Quantity() | WithRemainder():
             pass
 
 

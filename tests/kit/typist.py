@@ -7,6 +7,7 @@ from onewhole.languages.english.speech import HUNDRED, SIGNS, THOUSAND
 from onewhole.languages.english.words import FORMS, count_words, measure_name, piece_name
 from onewhole.number.ladder import TEN
 from onewhole.number.unit import MEASURES
+from onewhole.statements.row import Sign
 from onewhole.statements.tokens import ReadingError
 from onewhole.statements.unit_words import FLUID_OUNCE
 
@@ -24,8 +25,10 @@ _SMALL_PLACE = frozenset(piece_name(parts, 1) for parts in (TEN, HUNDRED, THOUSA
 _ONE_PLACE = {("one", "hundred"), ("one", "thousand")}
 _MEASURES = {measure_name(unit, count): unit.mark for unit in MEASURES for count in (1, 2)}
 _MONEY = frozenset({"dollar", "dollars", "dime", "dimes"})
+#: The bar of a fraction, which never divides, whatever stands beside it.
+BAR = "\N{FRACTION SLASH}"
 _PHRASES = (
-    {phrase: sign.value for sign, phrase in SIGNS.items()}
+    {phrase: BAR if sign is Sign.OVER else sign.value for sign, phrase in SIGNS.items()}
     | {phrase: phrase for phrase in FORMS.values()}
     | {"and": "and", "blank": "?"}
 )
@@ -69,7 +72,7 @@ def typed(words: str) -> Typed:
     """Type what was said. Raises ReadingError for a word that has no place in a problem.
 
     >>> " ".join(piece for piece, _ in typed("six and blank sixths equals five point two")).rstrip()
-    '6 and ? / 6 = 5.2'
+    '6 and ? \u2044 6 = 5.2'
     """
     return _Typist(heard(words)).typed()
 
@@ -116,7 +119,7 @@ class _Typist:
             return
         if first.said not in _PIECES or not self._found or self._found[-1][0] != "?":
             raise _refused("this word has no place here", first)
-        self._type(f"/ {_PIECES[self._take().said]}", first)
+        self._type(f"{BAR} {_PIECES[self._take().said]}", first)
 
     def _number(self, *, among_places: bool) -> bool:
         """Type a count and what is counted; say whether a place was counted."""
@@ -143,7 +146,7 @@ class _Typist:
         if unit.said in places:
             self._type(self._take().said, unit)
         elif unit.said in _PIECES:
-            self._type(f"/ {_PIECES[self._take().said]}", unit)
+            self._type(f"{BAR} {_PIECES[self._take().said]}", unit)
             if self._here.said == "of" and self._words[self._at + 1].said in {"a", "an"}:
                 self._take()
                 self._take()
