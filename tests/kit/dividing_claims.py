@@ -82,7 +82,15 @@ def _more(heard: Heard, groups: tuple[str, ...]) -> bool:
     return heard.stands(heard.amount(groups[0]))
 
 
+def _with_remainder(heard: Heard, groups: tuple[str, ...]) -> bool:
+    """The number is the divisor so many times, and the remainder, which is less than the divisor."""
+    number, by, found, left = map(heard.amount, groups)
+    shared = number == by * found + left and (left < by or left.denominator == 1)
+    return shared and isinstance(heard.item.answer, WithRemainder)
+
+
 DIVIDING_CLAIMS: dict[str, Reads] = {
+    r"(?:so |in number [a-z]+, )?(.+) divided by (.+) equals (.+) remainder (.+)": _with_remainder,
     r"share (?!the )(.+) among (.+)": _shared,
     r"each gets (.+)": lambda heard, groups: heard.stands(heard.amount(groups[0])),
     r"with the (.+) that is (.+)": lambda heard, groups: all(
@@ -111,7 +119,7 @@ DIVIDING_CLAIMS: dict[str, Reads] = {
     r"(.+) is (.+) and (.+) is (.+)": lambda heard, groups: (
         _equal(heard, groups[:2]) and _equal(heard, groups[2:])
     ),
-    r"how many groups of (.+) are in (.+)": lambda heard, groups: any(
+    r"measure groups of (.+) out of (.+)": lambda heard, groups: any(
         (amount(one.right), amount(one.left)) == tuple(map(heard.amount, groups)) for one in _quotients(heard)
     ),
     r"the digits would never end, so write (.+) as (.+)": _equal,

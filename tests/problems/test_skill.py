@@ -19,6 +19,7 @@ NAMED = [
     ("3/4 - 1/8", Skill.UNLIKE),
     ("5.2 - 2.7", Skill.DECIMALS),
     ("3 x 2/5", Skill.TIMES),
+    ("87 / 4", Skill.DIVIDE),
     ("5/6 ? 7/8", Skill.COMPARE),
     ("9 - ? = 3 1/2", Skill.FIND),
     ("7 2/6 = 6 ?/6", Skill.FIND),

@@ -47,7 +47,8 @@ KITE = minus(sixths(7, 2), sixths(3, 5))
         ("4 14/16", Quantity(mixed(16), (4, 14))),
         # spaces anywhere sensible
         ("  7   2 / 6-3 5 /6  ", KITE),
-        ("7 /6", sixths(None, 7)),
+        ("7/6", sixths(None, 7)),
+        ("7 2 / 6", sixths(7, 2)),
         ("7\t2/6\N{NO-BREAK SPACE}-\N{THIN SPACE}3 5/6", KITE),
         ("7 2/6-3 5/6=", KITE),
         ("7 2/6 - 3 5/6 =", KITE),
@@ -185,7 +186,7 @@ class TestAnswer:
         [
             ("", 1, "a number is missing: here the line ends"),
             ("3 + 3", 3, "an answer is one number: here there is “+”"),
-            ("3 3/6 r", 7, "an answer is one number: here there is “r”"),
+            ("3 3/6 r", 8, "a number is missing: here the line ends"),
             ("--3", 2, "a number is missing: here there is “-”"),
             ("-?", 2, "a number with a minus sign has no missing part"),
             ("3 1/-2", 5, "a denominator is missing: here there is “-”"),

@@ -14,6 +14,10 @@ AS_IN = "Write the problem as in 7 2/6 - 3 5/6."
 BETWEEN = "Put a sign between the numbers: 7 2/6 - 3 5/6."
 COMMA = "In a number a comma stands before every three digits: 4,006."
 TYPE = "Type numbers such as 7 2/6, 5.2 or 5 ft 2 in, and the signs + - x = < > ?"
+SLASH = "Write 7/4 for the fraction, and 7 / 4 or 7 \N{DIVISION SIGN} 4 to divide."
+SECOND = "a second slash stands here, and it is not clear what it divides"
+DIVIDE_FIRST = "Write what is divided first: 87 ÷ 4 = 21 r 3."
+ALIKE = "Divide by a plain number, or by a measure of the same kind."
 DELETE = "Delete it, or type the line again by hand."
 
 LONG = "1" * 10_000
@@ -27,7 +31,34 @@ REFUSED = (
         "Use a denominator of 1 or more.",
     ),
     ("7 2/", 5, "a denominator is missing: here the line ends", AS_IN),
-    ("7 2/6/3", 6, "a sign is missing: here there is “/”", BETWEEN),
+    (
+        "7 2/6/3",
+        6,
+        f"{SECOND}: here there is “/”",
+        SLASH,
+    ),
+    ("7 /4", 3, "this may be a fraction, or one number divided by another", SLASH),
+    ("7/ 4", 2, "this may be a fraction, or one number divided by another", SLASH),
+    (
+        "1/2 /4",
+        5,
+        f"{SECOND}: here there is “/”",
+        SLASH,
+    ),
+    ("10 / 0", 6, "nothing is divided by 0", "Divide by 1 or more."),
+    ("? / 4 = 3", 1, "a missing number in a quotient is not worked here", "Write a sum or a difference."),
+    (
+        "21 r 3",
+        1,
+        "a remainder belongs to a number that is divided",
+        "Write what is divided first: 87 ÷ 4 = 21 r 3.",
+    ),
+    (
+        "8 ÷ 2 ft",
+        1,
+        "a number divided by a length is not worked here",
+        "Divide by a plain number, or by a measure of the same kind.",
+    ),
     ("7 2/ - 3", 6, "a denominator is missing: here there is “-”", AS_IN),
     (
         "7 2/1001",

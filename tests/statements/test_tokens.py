@@ -74,4 +74,4 @@ def test_every_character_is_a_piece_or_is_refused_where_it_stands() -> None:
     spaces = {sign for sign in read if sign.isspace()}
     assert len(fractions) == 19
     assert "\N{VULGAR FRACTION TWO THIRDS}" in fractions
-    assert len(read - fractions - spaces) == 26 * 2 + 10 + len("/⁄∕+-−–—‐‑*×⋅=<>?□○()_'\"′″’”$¢")
+    assert len(read - fractions - spaces) == 26 * 2 + 10 + len("/⁄∕:÷+-−–—‐‑*×⋅=<>?□○()_'\"′″’”$¢")

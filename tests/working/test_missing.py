@@ -78,7 +78,7 @@ def test_the_last_line_is_written_by_the_pupil() -> None:
 def test_a_product_is_not_worked() -> None:
     """Only sums and differences are."""
     with pytest.raises(
-        NotWorkedError, match=r"^only sums, differences and products of two numbers are worked line by line"
+        NotWorkedError, match=r"^only sums, differences, products and quotients of two numbers are worked"
     ):
         worked("3 x 4 = 12 - ?")
 

@@ -112,8 +112,8 @@ def test_only_plain_rows_are_worked(typed: str) -> None:
     with pytest.raises(NotWorkedError) as refused:
         suiting(question(typed))
     assert str(refused.value) == (
-        "only sums, differences and products of two numbers are worked line by line. "
-        "Write one such as 7 2/6 - 3 5/6 or 3 x 1 2/5."
+        "only sums, differences, products and quotients of two numbers are worked line by line. "
+        "Write one such as 7 2/6 - 3 5/6, 3 x 1 2/5 or 87 / 4."
     )
 
 

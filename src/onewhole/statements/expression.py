@@ -188,8 +188,8 @@ def unit_mark(expression: Expression) -> str | None:
                 raise KindError(msg, remedy="Multiply by a plain number.")
             return marks[0] if marks else ""
         case Quotient(left, right):
-            mark, by = unit_mark(left) or "", unit_mark(right) or ""
-            if by and mark != by:
+            mark, by = unit_mark(left), unit_mark(right) or ""
+            if by and mark not in {by, None}:
                 msg = "a number is divided by a number with another unit"
                 raise KindError(msg, remedy="Divide by a plain number, or by one with the same unit.")
             return "" if by else mark

@@ -19,9 +19,10 @@ from onewhole.pictures.unpictured import Unpictured
 from onewhole.statements.reading import read_statement
 from onewhole.statements.statement import Question
 from onewhole.working.fact import Fact, hard_difference, hard_sum
-from onewhole.working.form import FormWanted, led_to
+from onewhole.working.form import FormWanted, form_for, led_to
 from onewhole.working.line import Line
 from onewhole.working.questions import unsuited
+from onewhole.working.quotients.remainder_shared import RemainderForm
 from onewhole.working.reason import Reason
 from onewhole.working.reasons.comparing import CountDecides
 from onewhole.working.reasons.parting import Parting
@@ -111,6 +112,15 @@ PROBLEMS = [
     "7 x 8",
     "20 x 30",
     "1/2 x 3/4",
+    "987 / 4",
+    "42 / 6",
+    "7 2/6 / 4",
+    "1/3 / 4",
+    "3 / 4",
+    "5.2 / 3",
+    "2 / 1/3",
+    "3/4 ÷ 2/3",
+    "5 ft 2 in / 2",
 ]
 
 
@@ -118,7 +128,8 @@ def _lines(problem: str) -> Iterator[Line]:
     statement = read_statement(problem)
     for strategy in WAYS:
         if not isinstance(statement, Question) or unsuited(statement, strategy) is None:
-            yield from led_to(work(statement, strategy), FormWanted(simplest=True)).lines
+            wanted = FormWanted(simplest=True, remainder=RemainderForm.FRACTION)
+            yield from led_to(work(statement, strategy), form_for(statement, wanted)).lines
 
 
 def _unsuited(problem: str) -> Iterator[Unsuited]:

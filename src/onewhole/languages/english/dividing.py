@@ -4,7 +4,6 @@ from typing import assert_never
 
 from onewhole.languages.english.making import (
     amount,
-    asked,
     bare,
     listed,
     one_of,
@@ -83,7 +82,7 @@ def dividing(reason: Dividing, words: ClassWords) -> Sentences:
             same = [(Said(old), "is", some(count, unit)) for old, count in counted]
             return told("count in", units(unit)) + told(listed(same))
         case GroupsOfUnits(have, group, unit):
-            return asked("how many groups of", some(group, unit), "are in", some(have, unit))
+            return told("measure groups of", some(group, unit), "out of", some(have, unit))
         case DividedIsFraction(number, by):
             return told(bare(number), "divided by", bare(by), "is", some(number, Unit(ONE.size / by)))
         case DigitsRunOn(number, written):

@@ -6,7 +6,6 @@ from onewhole.languages.english.words import ClassWords
 from onewhole.languages.spanish.making import (
     SO,
     amount,
-    asked,
     bare,
     listed,
     some,
@@ -84,7 +83,7 @@ def dividing(reason: Dividing, words: ClassWords) -> Sentences:
             same = [(Said(old), "son" if count > 1 else "es", some(count, unit)) for old, count in counted]
             return told("contamos en", units(unit)) + told(listed(same))
         case GroupsOfUnits(have, group, unit):
-            return asked("cuántos grupos de", some(group, unit), "hay en", some(have, unit))
+            return told("medimos grupos de", some(group, unit), "en", some(have, unit))
         case DividedIsFraction(number, by):
             return told(bare(number), "entre", bare(by), "es", some(number, Unit(ONE.size / by)))
         case DigitsRunOn(number, written):

@@ -48,7 +48,7 @@ DIGITS = str.maketrans("1234567890.,", "⠂⠆⠒⠲⠢⠖⠶⠦⠔⠴⠨⠠")
 #: Simple and mixed fractions (section 62, 63), and one with a fraction inside (section 64).
 _SIMPLE, _MIXED, _COMPLEX = ("⠹", "⠌", "⠼"), ("⠸⠹", "⠌", "⠸⠼"), ("⠠⠹", "⠠⠌", "⠠⠼")
 #: Stand close to the numbers beside them (section 177), and signs of comparison with blanks (section 144).
-SIGNS = {Sign.PLUS: "⠬", Sign.MINUS: "⠤", Sign.TIMES: "⠈⠡"}
+SIGNS = {Sign.PLUS: "⠬", Sign.MINUS: "⠤", Sign.TIMES: "⠈⠡", Sign.DIVIDE: "⠨⠌"}
 _COMPARING = {
     Sign.EQUALS: "⠨⠅",
     Sign.LESS: "⠐⠅",
@@ -122,7 +122,7 @@ def nemeth_chunks(pieces: tuple[Piece, ...], language: Language = ENGLISH) -> tu
     sign, opened, spaced = "", "", True  # a sign of operation, brackets, whether a blank comes next
     for piece in pieces:
         match piece:
-            case Sign.PLUS | Sign.MINUS | Sign.TIMES:
+            case Sign.PLUS | Sign.MINUS | Sign.TIMES | Sign.DIVIDE:
                 sign = SIGNS[piece]
             case Sign.EQUALS | Sign.LESS | Sign.GREATER | Sign.ABOUT | Sign.WHICH:
                 sign, spaced = f"{_COMPARING[piece]}{BLANK}", True
@@ -130,6 +130,8 @@ def nemeth_chunks(pieces: tuple[Piece, ...], language: Language = ENGLISH) -> tu
                 found[-1], spaced = found[-1].between("", "⠠"), True
             case Sign.UNTIL:
                 sign, spaced = f"{ONE_WORD}{literary(language.line.until)}{BLANK}", True
+            case Sign.REMAINDER:
+                sign, spaced = f"{ONE_WORD}{literary(piece.value)}{BLANK}", True
             case Sign.OPEN:
                 opened += "⠷"
             case Sign.CLOSE:

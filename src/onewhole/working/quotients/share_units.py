@@ -11,7 +11,7 @@ from dataclasses import replace
 from onewhole.number.ladder import Style, mixed
 from onewhole.number.quantity import Quantity, usual, usual_in_parts, whole
 from onewhole.statements.expression import WithRemainder, value
-from onewhole.working.quotients.quotient_state import QuotientState, written
+from onewhole.working.quotients.quotient_state import QuotientState
 from onewhole.working.quotients.quotient_way import QuotientStep, QuotientWay
 from onewhole.working.quotients.shared_ladder import cut, to_share
 from onewhole.working.reasons.dividing import DigitsRunOn, LeftOver, LeftRegrouped, PiecesCut, SharedOut
@@ -72,7 +72,7 @@ def _rest(state: QuotientState, by: int) -> QuotientState:
         return _together(state)
     if state.left.ladder.style is Style.MIXED:
         return _together(_pieces(state, by))
-    left = written(state.left)
+    left = usual_in_parts(state.left.ladder, state.left.parts)
     return state.say(
         result := WithRemainder(_sum(state), left, state.right), LeftOver(left, state.right)
     ).ends(result)
