@@ -133,7 +133,7 @@ def test_every_whole_quotient_is_that_of_the_written_way() -> None:
     for left, right in wholes():
         asked = Question(Quotient(left, right))
         if 0 < left.parts < right.parts:
-            assert amount(work(asked, suiting(asked)[0]).lines[-1].says) == Fraction(left.parts, right.parts)  # type: ignore[arg-type]
+            assert amount(work(asked, suiting(asked)[0]).lines[-1].says) == Fraction(left.parts, right.parts)
             continue
         for way in suiting(asked):
             assert _written(work(asked, way).answer) == long_division(left.parts, right.parts), (left, right)
@@ -183,7 +183,7 @@ def test_a_remainder_is_written_as_the_sheet_says() -> None:
             if wanted.remainder is None:
                 continue
             forms[form] += 1
-            assert wanted.meets(led.answer)  # type: ignore[arg-type]
+            assert wanted.meets(led.answer)
             if form is RemainderForm.DECIMAL:
                 assert isinstance(led.answer, Quantity)
                 assert led.answer.ladder.style is Style.DECIMAL

@@ -13,6 +13,7 @@ TEXTUAL = {
     "Print": "typed in a sheet",
     "PictureSetting": "typed in a sheet",
     "CornerMarks": "typed in a sheet",
+    "RemainderForm": "typed in a sheet",
     "NightStep": "sent by a form, and kept",
     "Kind": "the kind of a unit, in refusals of two numbers that do not go together",
     "Sign": "written as it stands",

@@ -57,12 +57,8 @@ def _claims(heard: Heard) -> dict[str, Reads]:
     if isinstance(heard.item.statement, Rounding):
         return ROUNDING_CLAIMS | {said: holds for said, holds in CLAIMS.items() if said in _OF_ANY}
     if isinstance(heard.item.statement, Ordering):
-        of_any = {
-            said: holds
-            for said, holds in CLAIMS.items()
-            if said in _OF_ANY or " than " in said or "both" in said
-        }
-        return ORDERING_CLAIMS | COMPARING_CLAIMS | of_any
+        kept = [said for said in CLAIMS if said in _OF_ANY or " than " in said or "both" in said]
+        return ORDERING_CLAIMS | COMPARING_CLAIMS | {said: CLAIMS[said] for said in kept}
     match heard.item.statement:
         case Question(Times()):
             return PRODUCT_CLAIMS | CLAIMS

@@ -193,7 +193,7 @@ def _number_by_number(counted: Signed) -> Iterator[Jump]:
 
 
 #: Reasons at which no jump is drawn.
-_STILL = Regrouping | Renaming | Comparing | InOrdering | InColumns | InRounding | Multiplying | Dividing
+Still = Regrouping | Renaming | Comparing | InOrdering | InColumns | InRounding | Multiplying | Dividing
 
 
 def _drawn(working: Working, jumps: tuple[Jump, ...]) -> tuple[int, ...]:
@@ -203,10 +203,7 @@ def _drawn(working: Working, jumps: tuple[Jump, ...]) -> tuple[int, ...]:
     for line in working.lines:
         ends = sum(jump.term <= term for jump in jumps)
         reason = line.because
-        if reason is None or isinstance(
-            reason,
-            Regrouping | Renaming | Comparing | InOrdering | InColumns | InRounding | Multiplying | Dividing,
-        ):
+        if reason is None or isinstance(reason, Still):
             found.append(max(drawn, found[-1] if found else 0))
             continue
         match reason:

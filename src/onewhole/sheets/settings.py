@@ -309,7 +309,7 @@ SETTINGS = (
     ),
     Setting(
         "remainder",
-        "any, remainder, fraction or decimal: how what is left over in dividing is written",
+        "any, remainder, fraction or decimal",
         _remainder,
         lambda h: h.remainder.value if h.remainder else "",
     ),

@@ -4,11 +4,11 @@ from collections.abc import Callable
 from dataclasses import dataclass
 from typing import Generic, TypeVar
 
+from onewhole.working.operands import Operands
 from onewhole.working.reasons.unsuited import Unsuited
-from onewhole.working.two_numbers import TwoNumbers
 from onewhole.working.way import NamedWay
 
-State = TypeVar("State", bound=TwoNumbers)
+State = TypeVar("State", bound=Operands)
 
 
 @dataclass(frozen=True, slots=True)

@@ -6,11 +6,11 @@ from onewhole.number.ladder import Style
 from onewhole.number.quantity import Quantity
 from onewhole.number.unit import DOLLAR
 from onewhole.statements.expression import Times
-from onewhole.working.two_numbers import TwoNumbers
+from onewhole.working.operands import Operands
 
 
 @dataclass(frozen=True, slots=True)
-class ProductState(TwoNumbers):
+class ProductState(Operands):
     """One number times another, the lines so far, and the result once it is found.
 
     A step takes a state and gives the next one; a way to multiply is a sequence of steps.

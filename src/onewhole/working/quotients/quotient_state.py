@@ -5,11 +5,11 @@ from dataclasses import dataclass, replace
 from onewhole.number.ladder import Style
 from onewhole.number.quantity import Quantity
 from onewhole.statements.expression import Expression, Quotient, WithRemainder, plus
-from onewhole.working.two_numbers import TwoNumbers
+from onewhole.working.operands import Operands
 
 
 @dataclass(frozen=True, slots=True)
-class QuotientState(TwoNumbers):
+class QuotientState(Operands):
     """One number divided by another, the lines so far, and the result once it is found.
 
     ``done`` is what each share has, or how many groups there are, part by part; ``left`` is what is still to

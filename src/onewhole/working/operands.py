@@ -12,7 +12,7 @@ from onewhole.working.reason import Reason
 
 
 @dataclass(frozen=True, slots=True)
-class TwoNumbers:
+class Operands:
     """The number before the sign, the one behind it, and the lines so far."""
 
     left: Quantity
