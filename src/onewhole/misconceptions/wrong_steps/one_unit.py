@@ -7,7 +7,17 @@ from onewhole.misconceptions.bend import Try
 from onewhole.misconceptions.pair import pair_of
 from onewhole.number.ladder import TEN, Style, measure
 from onewhole.number.quantity import Quantity, whole
-from onewhole.statements.expression import Expression, Over, Sum, Term, Times, minus, plus
+from onewhole.statements.expression import (
+    Expression,
+    Over,
+    Quotient,
+    Sum,
+    Term,
+    Times,
+    WithRemainder,
+    minus,
+    plus,
+)
 from onewhole.statements.statement import Question, Statement
 from onewhole.working.line import Line
 
@@ -47,7 +57,7 @@ def in_one_unit(attempt: Try) -> Try:
 
 
 def _expression(line: Line) -> Expression:
-    assert isinstance(line.says, Quantity | Sum | Times | Over)
+    assert isinstance(line.says, Expression)
     return line.says
 
 
@@ -65,7 +75,7 @@ def _with_unit(says: Expression, mark: str) -> Expression:
             return _counted(says, mark)
         case Sum(terms):
             return Sum(tuple(Term(_with_unit(term.part, mark), term.taken) for term in terms))
-        case Times() | Over():
+        case Times() | Over() | Quotient() | WithRemainder():
             return says
         case _:
             assert_never(says)
