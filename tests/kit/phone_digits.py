@@ -16,6 +16,8 @@ Ink = NDArray[np.bool_]
 
 #: Ink of this strength counts; the bar of a fraction is flatter than this share of the digits beside it.
 STRONG, FLAT = 96, 0.4
+#: Above and below a bar stand digits of one size, unlike the dot of an i above its stem and an underline.
+ALIKE = 1.2
 
 
 def runs(marks: object) -> Iterator[tuple[int, int]]:
@@ -32,7 +34,7 @@ def glyphs(ink: Ink) -> list[tuple[int, int]]:
         rows = np.flatnonzero(ink[:, left:right].any(axis=1))
         whole = int(rows.max() - rows.min() + 1)
         digits = [part for part in parts if part > FLAT * max(parts)]
-        stacked = len(parts) == 3 and len(digits) == 2 and parts[1] < min(digits)
+        stacked = len(parts) == 3 and len(digits) == 2 and parts[1] < min(digits) > max(digits) / ALIKE
         found.append((whole, min(digits) if stacked else 0))
     return found
 

@@ -25,6 +25,7 @@ def changes(before: Scene, after: Scene) -> tuple[Box, ...]:
 
     What is written counts only where nothing else differs, for it tells what is drawn.
 
+    >>> from dataclasses import replace
     >>> one = Piece("one", Box(Fraction(10), Fraction(10), Fraction(20), Fraction(8)), Look.FILLED)
     >>> bare, struck = (
     ...     Scene(Fraction(60), Fraction(40), (replace(one, look=look),))

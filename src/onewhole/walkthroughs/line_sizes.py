@@ -44,6 +44,8 @@ def line_size(
     """
     size = max(least, size * (HEADING if write.heading else ASIDE if write.aside else 1))
     if isinstance(write.content, str):
+        # One word that is wider than a board stands there small: words of a title stop no film.
+        size = min(size, Fraction(1000 * room) / max(map(word_width, write.content.split()), default=1))
         lines = _lines(write, Fraction(1000 * room) / size)
         if lines is None:
             return None
