@@ -38,9 +38,10 @@ def _by(heard: Heard, words: str) -> Fraction:
 
 
 def _shared(heard: Heard, groups: tuple[str, ...]) -> bool:
-    """So much of a unit stands in a number that is divided by so many."""
-    _by(heard, groups[1])
-    return heard.stands(heard.amount(groups[0]))
+    """So much of a unit, or so many whole dollars, are in a number that is divided by so many."""
+    by, shared = _by(heard, groups[1]), heard.amount(groups[0])
+    dollars = any(amount(one.left) // 1 == shared and amount(one.right) == by for one in _quotients(heard))
+    return dollars or heard.stands(shared)
 
 
 def _too_few(heard: Heard, groups: tuple[str, ...]) -> bool:

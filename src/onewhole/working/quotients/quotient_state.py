@@ -2,8 +2,9 @@
 
 from dataclasses import dataclass, replace
 
-from onewhole.number.ladder import Style
-from onewhole.number.quantity import Quantity
+from onewhole.number.ladder import Style, decimal, places
+from onewhole.number.quantity import Quantity, trimmed
+from onewhole.number.unit import DOLLAR
 from onewhole.statements.expression import Expression, Quotient, WithRemainder, plus
 from onewhole.working.operands import Operands
 
@@ -65,6 +66,13 @@ def written(number: Quantity) -> Quantity:
     >>> from onewhole.number.ladder import decimal
     >>> written(Quantity(decimal(1, 2), (0, 30, 0))).counts
     (0, 30)
+    >>> written(Quantity(decimal(3, 1), (0, 18, 7, 0))).counts
+    (18, 7)
     """
-    found = number.only(*range(len(number.counts)))
-    return found if found.value == number.value else number
+    ladder = number.ladder
+    if ladder.style is not Style.DECIMAL or ladder.mark == DOLLAR:
+        return trimmed(number)
+    ones = len(ladder.units) - ladder.after - 1
+    last = max([ones, *[rung for rung, count in enumerate(number.amounts) if count]])
+    shorter = decimal(ones + 1, last - ones, ladder.mark) if last > ones else places(ones + 1, ladder.mark)
+    return trimmed(Quantity(shorter, number.amounts[: last + 1]))

@@ -3,7 +3,7 @@
 from collections.abc import Iterator
 from math import gcd
 
-from onewhole.number.ladder import Ladder, Style, decimal, measure, mixed
+from onewhole.number.ladder import TEN, Ladder, Style, decimal, measure, mixed
 from onewhole.number.quantity import Quantity
 from onewhole.number.unit import CENT_PLACES, DOLLAR, MEASURES
 
@@ -31,10 +31,19 @@ def to_share(number: Quantity, by: int) -> Quantity:
         case Style.MEASURE:
             return _first(number, by, _with_smaller(number.ladder)) or number
         case Style.PLACES | Style.DECIMAL if number.ladder.mark == DOLLAR:
-            return _first(number, by, (number.ladder, _pointed(number, CENT_PLACES))) or number
+            return _in_dollars(_first(number, by, (number.ladder, _pointed(number, CENT_PLACES))) or number)
         case _:
             after = places_needed(number, by)
             return _in_pieces(number) if after is None else number.on(_pointed(number, after))
+
+
+def _in_dollars(money: Quantity) -> Quantity:
+    """Count all dollars as dollars: nobody shares out tens of them."""
+    ones = len(money.ladder.units) - money.ladder.after - 1
+    dollars = sum(count * TEN ** (ones - rung) for rung, count in enumerate(money.amounts[: ones + 1]))
+    return Quantity(
+        Ladder(money.ladder.style, money.ladder.units[ones:]), (dollars, *money.amounts[ones + 1 :])
+    )
 
 
 def places_needed(number: Quantity, by: int) -> int | None:
