@@ -6,11 +6,14 @@ import numpy as np
 from numpy.typing import NDArray
 
 from onewhole.languages.english.words import ClassWords
+from onewhole.notations.folding import Row
+from onewhole.number.quantity import Quantity
 from onewhole.pictures.digits import least_digit
 from onewhole.pictures.scene import Scene, Words
 from onewhole.presses.drawing import draw
 from onewhole.presses.sprites import Sprite
-from onewhole.walkthroughs.cue import Place
+from onewhole.statements.expression import Over
+from onewhole.walkthroughs.cue import Place, Write
 
 Ink = NDArray[np.bool_]
 
@@ -39,16 +42,29 @@ def glyphs(ink: Ink) -> list[tuple[int, int]]:
     return found
 
 
-def line_digit(sprite: Sprite, *, labelled: bool) -> int:
+def line_digit(write: Write, sprite: Sprite) -> int:
     """The height of the smallest digit of a written line, in pixels of the film.
 
-    In a line with fractions it is a part of one of them; else all digits are as high as the highest sign. A
+    In a row with fractions it is a part of one of them; else all digits are as high as the highest sign. A
     label begins with a digit.
     """
-    found = glyphs(sprite.pixels[..., 3] > STRONG)
-    stacked = [part for _, part in found if part]
-    smallest = min(stacked) if stacked else max(whole for whole, _ in found)
-    return min(smallest, found[0][0]) if labelled else smallest
+    ink = sprite.pixels[..., 3] > STRONG
+    place, rows = write.place, write.rows
+    assert place is not None
+    ends = [place.y + place.height * at // len(rows) - sprite.y for at in range(1, len(rows))]
+    bands = np.split(ink, [max(end, 0) for end in ends])
+    numbered = [has_digits(bits) for bits in rows] or [True]
+    found = [glyphs(band) for band, wanted in zip(bands, numbered, strict=True) if wanted]
+    smallest = min(min([part for _, part in row if part] or [max(high for high, _ in row)]) for row in found)
+    return min(smallest, found[0][0][0]) if write.label else smallest
+
+
+def has_digits(bits: Row) -> bool:
+    """Whether a number stands in a row."""
+    return any(
+        any(sign.isdigit() for sign in bit) if isinstance(bit, str) else isinstance(bit, Quantity | Over)
+        for bit in bits
+    )
 
 
 def picture_digit(scene: Scene, place: Place, words: ClassWords) -> int | None:

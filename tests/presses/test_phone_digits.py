@@ -75,7 +75,7 @@ def test_every_line_can_be_read_on_a_phone(shape: Shape) -> None:
     }
     found = sorted(writes, key=str)
     for write, sprite in zip(found, sprites(found), strict=True):
-        assert line_digit(sprite, labelled=bool(write.label)) >= least(shape), write
+        assert line_digit(write, sprite) >= least(shape), write
 
 
 @pytest.mark.parametrize("shape", Shape)

@@ -21,9 +21,10 @@ TICK = Fraction(1, FRAMES)
 RATE = 48_000
 #: A player can jump to one of so many frames.
 KEY = 90
-#: Of the encoder. The next quicker preset takes two thirds of the time and makes a file of twice the size.
+#: Of the encoder: lines stay sharp, and a film of 12 problems has about 4 MB. The next quicker preset with
+#: better frames (superfast, 22) makes a file of two and a half times the size in the same time.
 #: Frames stand in the file in the order in which they are shown.
-SETTINGS: Mapping[str, str] = MappingProxyType({"preset": "superfast", "crf": "22", "bf": "0"})
+SETTINGS: Mapping[str, str] = MappingProxyType({"preset": "veryfast", "crf": "28", "bf": "0"})
 _BT709 = 1
 
 
