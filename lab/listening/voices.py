@@ -20,6 +20,7 @@ UNSEEN = ("flite slt", "flite rms", "flite awb", "festival cmu_us_slt_hts")
 
 def say(voice: str, words: str, cache: Path) -> Sound:
     """Return what a voice says; what it said before is taken from ``cache``."""
+    words = words.replace("twelfths", "twelfth's")  # flite and festival spell the word that they do not know
     kept = cache / f"{hashlib.sha256(f'{voice}:{words}'.encode()).hexdigest()[:24]}.wav"
     if not kept.exists():
         engine, _, name = voice.partition(" ")

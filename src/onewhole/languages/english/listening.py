@@ -23,6 +23,19 @@ PIECES: Final = MappingProxyType(
     {piece_name(parts, count): piece_name(parts, 1) for parts in _PIECES for count in (1, 2)}
     | {"quarter": "fourth", "quarters": "fourth"}
 )
+#: How names of pieces are said that the recognizer's dictionary lacks, in the sounds of CMUdict; and how they
+#: are said in haste, with a sound less (our own ear, no source).
+SAID_AS: Final = MappingProxyType(
+    {
+        "elevenths": ("IH L EH V AH N TH S",),
+        "twelfths": ("T W EH L F TH S", "T W EH L F S"),
+        "fifteenths": ("F IH F T IY N TH S",),
+        "eighteenths": ("EY T IY N TH S",),
+        "twentieths": ("T W EH N T IY AH TH S", "T W EH N IY AH TH S"),
+        "eighths": ("EY T TH S", "EY T S", "EY TH S"),
+        "sixths": ("S IH K S TH S", "S IH K S S"),
+    }
+)
 #: What joins wholes and pieces.
 JOINS: Final = "and"
 #: What a teacher may say behind the wholes: five wholes and four sixths.
@@ -66,4 +79,4 @@ FILLERS: Final = (
 # fmt: on
 
 #: Words by which a number is put right.
-CORRECTING: Final = frozenset({"no", "wait", "sorry", "i", "mean", "oops", "actually", "know"})
+CORRECTING: Final = frozenset({"no", "wait", "sorry", "oops", "actually", "know"})

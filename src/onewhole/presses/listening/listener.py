@@ -9,11 +9,12 @@ much better the first one fits.
 import os
 import re
 import sys
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from typing import Any, Final
 
 import msgspec
 
+from onewhole.languages.english.listening import SAID_AS
 from onewhole.presses.limited import read
 
 #: Samples and frames a second.
@@ -138,16 +139,22 @@ class Ear:
         return self.names[word, item]
 
     def _added(self, word: str, item: int) -> str | None:
-        phones = self.decoder.lookup_word(word)
-        if phones is None or item < 0:
-            return None if phones is None else word
-        name = f"{word}#{item}"
-        self.decoder.add_word(name, phones, update=False)
-        other = 2
-        while phones := self.decoder.lookup_word(f"{word}({other})"):
+        said = SAID_AS.get(word) or tuple(self._said(word))
+        if not said:
+            return None
+        name = f"{word}#{item}" if item >= 0 else f"{word}#"
+        self.decoder.add_word(name, said[0], update=False)
+        for other, phones in enumerate(said[1:], start=2):
             self.decoder.add_word(f"{name}({other})", phones, update=False)
-            other += 1
         return name
+
+    def _said(self, word: str) -> Iterator[str]:
+        """Give the pronunciations of a word in the library's dictionary."""
+        other, phones = 1, self.decoder.lookup_word(word)
+        while phones:
+            yield phones
+            other += 1
+            phones = self.decoder.lookup_word(f"{word}({other})")
 
 
 def _reached(start: int, free: Mapping[int, Mapping[int, float]]) -> dict[int, float]:

@@ -8,6 +8,7 @@ and come back: that is how a step told in another order, begun again or correcte
 
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
+from itertools import pairwise
 from typing import Final
 
 from onewhole.languages.english.listening import (
@@ -142,7 +143,8 @@ def _word(made: _Builder, entries: Iterable[tuple[int, int]], end: int, word: st
 
 def _number(made: _Builder, start: int, end: int, words: Sequence[str], item: int) -> None:
     """Put an open number between two states; the words of the script are likelier than others."""
-    if all(word in SMALL or word in TENS or word in PIECES or word == JOINS for word in words):
+    plain = all(word in SMALL or word in TENS or word in PIECES or word == JOINS for word in words)
+    if plain and not any(one in TENS and other in PIECES for one, other in pairwise(words)):
         _mixed(made, start, end, frozenset(words), item)
     else:
         _as_written(made, start, end, words, item)

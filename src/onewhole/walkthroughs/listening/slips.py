@@ -19,8 +19,8 @@ from onewhole.walkthroughs.listening.words import (
 
 #: Who says the right number within so many seconds after a wrong one has corrected it.
 CORRECTED: Final = Fraction(6)
-#: Who stumbles within so many seconds behind a number may have corrected it.
-STUMBLE: Final = Fraction(3, 2)
+#: Who stumbles within so many seconds and words behind a number may have corrected it.
+STUMBLE, SOON = Fraction(3, 2), 3
 #: ... and who makes a sound that is no known word within so many.
 AT_ONCE: Final = Fraction(3, 20)
 #: Words to either side of a number that are listened to once more with it.
@@ -110,7 +110,7 @@ def _put_right(
 def _broken_off(number: HeardNumber, heard: Sequence[HeardWord]) -> bool:
     """Say whether speech stumbles right behind the number, so that it may have been put right unheard."""
     said = heard[number.last - 1].end
-    for word in heard[number.last : number.last + AROUND]:
+    for word in heard[number.last : number.last + SOON]:
         if word.item != FREE or word.start - said > STUMBLE:
             return False
         if word.word in CORRECTING or word.word in SMALL:
