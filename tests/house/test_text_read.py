@@ -126,6 +126,7 @@ READERS = {
     "presses/recording.py": FILE,
     "presses/settling.py": NAME,
     "presses/workbook.py": FILE,
+    "presses/tidying.py": "wishes typed at the terminal, with commas between",
     "presses/video.py": "a file takes another's name",
     "problems/problem.py": SHEET,
     "sentences/node.py": "words that are to become a node are checked",

@@ -13,7 +13,14 @@ from onewhole.cli.clock import now
 from onewhole.cli.say_json import say_json
 from onewhole.cli.screen import beneath
 from onewhole.desk.page.sheets import sheet_in
-from onewhole.desk.walkthrough.film import BOTH, FilmFiles, FilmWishes, film_sheet, shapes_named
+from onewhole.desk.walkthrough.film import (
+    BOTH,
+    FilmFiles,
+    FilmWishes,
+    film_sheet,
+    shapes_named,
+    tidy_wishes,
+)
 from onewhole.desk.walkthrough.film_options import kind_named
 from onewhole.desk.walkthrough.soundtrack_choice import SILENT
 
@@ -58,6 +65,10 @@ Listen = Annotated[
         "--listen/--no-listen", help="Listen to your own recording: captions follow it, slips are told."
     ),
 ]
+Tidied = Annotated[
+    str,
+    typer.Option("--tidy", metavar="WISHES", help="Tidy your recording: level,trim,clicks, or some of them."),
+]
 AsJson = Annotated[bool, typer.Option("--json", help="Print JSON for other programs.")]
 
 
@@ -72,6 +83,7 @@ def run(
     mistake: Mistake = False,
     shape: Shapes = BOTH,
     listen: Listen = True,
+    tidy: Tidied = "",
     as_json: AsJson = False,
 ) -> int:
     """Film a sheet: script, walkthrough, captions, chapters, transcript, film and poster."""
@@ -83,6 +95,7 @@ def run(
         mistake=mistake,
         shapes=shapes_named(shape),
         listen=listen,
+        tidy=tidy_wishes(tidy),
     )
     wishes = replace(wishes, pace=replace(wishes.pace, words_a_minute=rate))
     bar = Progress(

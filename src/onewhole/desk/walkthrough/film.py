@@ -27,6 +27,7 @@ from onewhole.pictures.picture import PictureKind
 from onewhole.presses.page_folder import check_folder, folder_within
 from onewhole.presses.pdf import press
 from onewhole.presses.poster import poster
+from onewhole.presses.tidying import Tidy, tidy_named
 from onewhole.presses.video import Filmed, film
 from onewhole.sheets.document import Sheet
 from onewhole.sheets.reading_level import ReadingLevel, reading_level
@@ -65,7 +66,8 @@ class FilmWishes:
     problem, or one file with its cue times beside it. ``minutes`` is the length to fit into. ``choices`` are
     for single problems, by label. ``recorded`` are chapters that the teacher recorded while stepping the
     board, by label, "opening" and "closing"; where there are any, the other chapters stay silent. ``shapes``
-    are those that the film is made in. ``listen`` lets the film follow the teacher's voice.
+    are those that the film is made in. ``listen`` lets the film follow the teacher's voice,
+    ``tidy`` is what is done to the recording.
     """
 
     voice: str = SILENT
@@ -78,6 +80,7 @@ class FilmWishes:
     recorded: Mapping[str, Recorded] = field(default_factory=dict)
     shapes: tuple[Shape, ...] = tuple(Shape)
     listen: bool = False
+    tidy: frozenset[Tidy] = frozenset()
 
 
 @dataclass(frozen=True, slots=True)
@@ -138,9 +141,9 @@ def make_film(
     listening = Listening(lambda: folder_within(to, PARTS))
     follow = listening.follow if wishes.listen else in_proportion
     if wishes.recorded:
-        timeline, track = recorded_voice(timeline, wishes.recorded, follow)
+        timeline, track = recorded_voice(timeline, wishes.recorded, follow=follow, tidy=wishes.tidy)
     else:
-        timeline, track = voiced(script, timeline, wishes.voice, wishes.pace, follow)
+        timeline, track = voiced(script, timeline, wishes.voice, wishes.pace, follow=follow, tidy=wishes.tidy)
     note = OWN if wishes.recorded else _NOTES.get(wishes.voice, OWN)
     words = spoken_by(sheet.header.words).short(sheet.header.words)
     said = [sentence for chapter in timeline.chapters for cue in chapter.cues for sentence, _, _ in cue.said]
@@ -195,6 +198,11 @@ def shapes_named(name: str) -> tuple[Shape, ...]:
         names = f"{', '.join(shape.value for shape in Shape)} or {BOTH}"
         msg = f"there is no shape of a film called “{name[:40]}”"
         raise InputError(msg, remedy=f"Choose {names}.") from None
+
+
+def tidy_wishes(names: str) -> frozenset[Tidy]:
+    """Return what is to be done to a recording, by names with commas between. Raises InputError."""
+    return tidy_named(names)
 
 
 def told(worked: WorkedSheet, wishes: FilmWishes) -> tuple[Script, Timeline]:

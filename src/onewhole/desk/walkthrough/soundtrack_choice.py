@@ -1,6 +1,6 @@
 """A film gets its voice: none, a synthetic one, the teacher's files, or what was recorded at the board."""
 
-from collections.abc import Callable, Iterable, Mapping, Sequence
+from collections.abc import Callable, Collection, Iterable, Mapping, Sequence
 from dataclasses import dataclass, replace
 from fractions import Fraction
 from itertools import pairwise
@@ -11,6 +11,7 @@ from onewhole.presses.decoding import LONGEST, RecordingRefused, recording_in, s
 from onewhole.presses.recording import voice_files
 from onewhole.presses.sound import Sound
 from onewhole.presses.soundtrack import soundtrack
+from onewhole.presses.tidying import Tidy, tidied
 from onewhole.presses.voice import spoken
 from onewhole.walkthroughs.cue import Script
 from onewhole.walkthroughs.lesson import Pace
@@ -55,7 +56,13 @@ def in_proportion(
 
 
 def voiced(
-    script: Script, timeline: Timeline, voice: str, pace: Pace, follow: Follow = in_proportion
+    script: Script,
+    timeline: Timeline,
+    voice: str,
+    pace: Pace,
+    *,
+    follow: Follow = in_proportion,
+    tidy: Collection[Tidy] = (),
 ) -> tuple[Timeline, Sound]:
     """Return the film's times with a voice in them, and its sound.
 
@@ -79,12 +86,17 @@ def voiced(
             plain = [chapter.label for chapter in timeline.chapters]
             named = named_parts(timeline)
             voices = voice_files(Path(path), [chapter.label for chapter in named.chapters])
+            voices = {label: tidied(sound, tidy) for label, sound in voices.items()}
             named = follow(named, voices, {})
             return _labelled(named, plain), soundtrack(named, chapters=voices)
 
 
 def recorded_voice(
-    timeline: Timeline, recorded: Mapping[str, Recorded], follow: Follow = in_proportion
+    timeline: Timeline,
+    recorded: Mapping[str, Recorded],
+    *,
+    follow: Follow = in_proportion,
+    tidy: Collection[Tidy] = (),
 ) -> tuple[Timeline, Sound]:
     """Return the film in step with what was recorded at the board, and its sound.
 
@@ -115,6 +127,8 @@ def recorded_voice(
             first = RecordingRefused(f"{len(mistakes)} recordings need a change:\n{told}")
         first.mistakes = tuple(mistakes)
         raise first
+    kept = set(tidy) - {Tidy.TRIM}  # the board was stepped to the sound as it is
+    voices = {label: tidied(sound, kept) for label, sound in voices.items()}
     named = follow(named, voices, steps)
     return _labelled(named, plain), soundtrack(named, chapters=voices)
 
