@@ -135,7 +135,8 @@ def _trimmed(samples: NDArray[np.int16]) -> NDArray[np.int16]:
 def _without_clicks(samples: NDArray[np.int16]) -> NDArray[np.int16]:
     """Return the samples with what is heard shortly and alone made quiet."""
     heard = np.concatenate(([False], _loud(samples), [False])).astype(np.int8)
-    starts, ends = np.flatnonzero(np.diff(heard) == 1), np.flatnonzero(np.diff(heard) == -1)
+    starts: list[int] = np.flatnonzero(np.diff(heard) == 1).tolist()
+    ends: list[int] = np.flatnonzero(np.diff(heard) == -1).tolist()
     made, size = samples.copy(), RATE // _HUNDREDTH
     for at, (start, end) in enumerate(zip(starts, ends, strict=True)):
         before = start - ends[at - 1] if at else start + _HUNDREDTH
