@@ -184,5 +184,5 @@ def _refused(character: str, line: int, column: int) -> ReadingError:
         if character == ",":
             remedy = "In a number a comma stands before every three digits: 4,006."
         if character == ":":
-            remedy = "Write a time of day such as 9:45; to divide, put a space on each side: 12 : 4."
+            remedy = "Write a time of day such as 9:45, with minutes from 00 to 59. To divide, type 12 : 4."
     return ReadingError(msg, line=line, column=column, remedy=remedy)
