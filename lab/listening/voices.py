@@ -12,9 +12,9 @@ import numpy as np
 from onewhole.presses.sound import Samples, Sound
 from onewhole.presses.voice import spoken
 
-#: Voices whose recordings the search, the chances and the margin were set on.
+#: Voices that anything may be set on; the margin was set on flite kal16.
 TUNING = ("own", "flite kal16", "espeak-ng en-us+m3")
-#: Voices that nothing was set on.
+#: Voices that the margin was not set on; the three of flite were listened to while rules were mended.
 UNSEEN = ("flite slt", "flite rms", "flite awb", "festival cmu_us_slt_hts")
 
 
