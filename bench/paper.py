@@ -56,8 +56,8 @@ def main() -> None:
     plain = taken("decoded by Pillow, nothing else", lambda: decoded(photos))
     cut = taken("photos: found and cut", lambda: read(photos, by))
     taken("a scan of 25 pages: found and cut", lambda: read(scan, by))
-    cut = [cell for page in read(photos, by).pages for cell in page.cells]
-    crops, finer = [cell.crop for cell in cut], [cell.finer for cell in cut]
+    places = [cell for page in read(photos, by).pages for cell in page.cells]
+    crops, finer = [cell.crop for cell in places], [cell.finer for cell in places]
     ink = taken("cells read", lambda: read_ink(crops, finer), len(crops))
     with TemporaryDirectory() as folder:
         for name, content in photos:
