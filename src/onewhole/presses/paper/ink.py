@@ -36,8 +36,8 @@ _HOPELESS: Final = 14
 #: A second look is taken at what is so surely an answer, where its text is in doubt by more than this.
 _AN_ANSWER: Final = 0.9
 _CLEAR: Final = 0.002
-#: How much each look counts, in logarithms; together more than one, as far as two say more than one. Set on
-#: cells that tune.
+#: How much each look counts, in logarithms; together more than one, as far as two say more than one. The sum
+#: was set on cells that tune; how it is divided is our own.
 _FIRST: Final = 0.46
 _SECOND: Final = 0.69
 
