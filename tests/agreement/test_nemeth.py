@@ -2,7 +2,7 @@
 
 from onewhole.notations.mathml import INVISIBLE_PLUS, mathml
 from onewhole.statements.reading import read_statement
-from tests.kit.candidates import listed
+from tests.kit.candidates import typed_space
 from tests.kit.how_much import sample
 from tests.kit.nemeth import brailled, typed_from_nemeth
 
@@ -26,23 +26,9 @@ OTHERS = (
 )
 
 
-def _mixed(wholes: int, top: int, bottom: int) -> str:
-    parts = (str(wholes) if wholes or not top else "", f"{top}/{bottom}" if top else "")
-    return " ".join(filter(None, parts))
-
-
-def _problems() -> list[str]:
-    space = [
-        f"{_mixed(one.w1, one.n1, one.d)} {'-' if one.taken else '+'} {_mixed(one.w2, one.n2, one.d)}"
-        for taken in (True, False)
-        for one in listed((2, 3, 4, 5, 6, 8, 10, 12), 4, taken=taken)
-    ]
-    return [*OTHERS, *space[::STEP]]
-
-
 def test_braille_reads_back_to_the_problem() -> None:
     """Every problem, exactly: mixed numbers, fractions, decimals, what is missing, and brackets."""
-    typed = _problems()
+    typed = [*OTHERS, *typed_space()[::STEP]]
     braille = brailled([mathml(read_statement(one)) for one in typed])
     wrong = [
         (one, dots)

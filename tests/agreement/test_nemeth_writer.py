@@ -13,7 +13,7 @@ from onewhole.statements.reading import read_statement
 from onewhole.statements.rounding import Rounding
 from onewhole.statements.statement import AnotherName, Ordering, Statement
 from tests.kit.braille_reading import nemeth_read
-from tests.kit.candidates import listed
+from tests.kit.candidates import typed_space
 from tests.kit.how_much import sample
 from tests.kit.nemeth import brailled
 from tests.kit.statements import any_expressions, statements
@@ -33,23 +33,9 @@ _SHAPE = re.compile("⠀*(?:⠫⠲|⠫⠉|⠿)⠀*")
 _BEHIND_MINUS = re.compile("(?<=⠤)⠼")
 
 
-def _mixed(wholes: int, top: int, bottom: int) -> str:
-    parts = (str(wholes) if wholes or not top else "", f"{top}/{bottom}" if top else "")
-    return " ".join(filter(None, parts))
-
-
-def _problems() -> list[str]:
-    space = [
-        f"{_mixed(one.w1, one.n1, one.d)} {'-' if one.taken else '+'} {_mixed(one.w2, one.n2, one.d)}"
-        for taken in (True, False)
-        for one in listed((2, 3, 4, 5, 6, 8, 10, 12), 4, taken=taken)
-    ]
-    return [*OTHERS, *space[::STEP]]
-
-
 def test_the_writer_agrees_with_an_engine_and_reads_back() -> None:
     """Cell by cell, over the small space."""
-    typed = [read_statement(one) for one in _problems()]
+    typed = [read_statement(one) for one in [*OTHERS, *typed_space()[::STEP]]]
     theirs = brailled([mathml(one) for one in typed])
     wrong = [
         (text(one), nemeth(one), engine)

@@ -29,6 +29,20 @@ def listed(denominators: tuple[int, ...], largest: int, *, taken: bool) -> Itera
                 yield one
 
 
+def typed_space() -> list[str]:
+    """Every problem of the small space as it is typed: mixed numbers up to 4 wholes, the grade's pieces."""
+    return [
+        f"{_mixed(one.w1, one.n1, one.d)} {'-' if one.taken else '+'} {_mixed(one.w2, one.n2, one.d)}"
+        for taken in (True, False)
+        for one in listed((2, 3, 4, 5, 6, 8, 10, 12), 4, taken=taken)
+    ]
+
+
+def _mixed(wholes: int, top: int, bottom: int) -> str:
+    parts = (str(wholes) if wholes or not top else "", f"{top}/{bottom}" if top else "")
+    return " ".join(filter(None, parts))
+
+
 def type_of(one: LikePair) -> ProblemType:
     """What a problem asks for."""
     if not one.taken:

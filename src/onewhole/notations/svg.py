@@ -53,23 +53,29 @@ def svg(scene: Scene, words: ClassWords, *, grid: bool = True) -> str:
     """
     width, height = mm(scene.width), mm(scene.height)
     label = text_of(spoken_by(words).working.picture(scene, words))
-    page = Element(
-        "svg",
-        {
-            "xmlns": NAMESPACE,
-            "viewBox": f"0 0 {width} {height}",
-            "width": f"{width}mm",
-            "height": f"{height}mm",
-            "role": "img",
-            "aria-label": label,
-        },
-    )
-    SubElement(page, "title").text = label
+    page = labelled(scene.width, scene.height, label)
     if grid:
         SubElement(page, "rect", {"width": width, "height": height, "fill": PAPER})
         _path(page, _squares(scene), FAINT, color=GRID)
     draw(page, scene, words)
     return tostring(page, encoding="unicode")
+
+
+def labelled(width: Fraction, height: Fraction, label: str) -> Element:
+    """Return an empty image so wide and high in millimetres, with what it shows as its title and label."""
+    page = Element(
+        "svg",
+        {
+            "xmlns": NAMESPACE,
+            "viewBox": f"0 0 {mm(width)} {mm(height)}",
+            "width": f"{mm(width)}mm",
+            "height": f"{mm(height)}mm",
+            "role": "img",
+            "aria-label": label,
+        },
+    )
+    SubElement(page, "title").text = label
+    return page
 
 
 def draw(into: Element, scene: Scene, words: ClassWords) -> None:

@@ -80,6 +80,15 @@ class Quantity:
         """Return what is measured."""
         return self.ladder.kind
 
+    @property
+    def plain(self) -> bool:
+        """Say whether it is a whole number by its places without a unit: it can say how many times.
+
+        >>> whole(12).plain, whole(12, "$").plain
+        (True, False)
+        """
+        return self.ladder.style is Style.PLACES and not self.ladder.mark
+
     def regroup(self, rung: int = 0, times: int = 1) -> "Quantity":
         """Take ``times`` from rung ``rung`` and put their worth on the rung below. The value does not change.
 

@@ -1,5 +1,6 @@
 """Checks a working carries: an estimate, undoing it, and a second strategy that agrees."""
 
+from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 from fractions import Fraction
 from itertools import accumulate
@@ -75,6 +76,25 @@ class Agreed:
 
 
 Check = Estimate | Undone | Agreed
+
+
+def agreement(
+    key: str, answer: Quantity | WithRemainder, others: Iterable[tuple[str, Quantity | WithRemainder]]
+) -> Iterator[Agreed]:
+    """Give the first of other ways, each by its key with what it reaches; no more than that one is worked.
+
+    Raises CheckError when it reaches another amount than the ``answer`` of the way with the ``key``.
+
+    >>> from onewhole.number.quantity import whole
+    >>> [one.strategy for one in agreement("jumps", whole(6), [("by_heart", whole(6)), ("parts", whole(6))])]
+    ['by_heart']
+    """
+    for other, reached in others:
+        if value(reached) != value(answer):
+            msg = f"{key} and {other} disagree"
+            raise CheckError(msg)
+        yield Agreed(other, reached)
+        return
 
 
 def estimated(signed: Signed, answer: Quantity) -> Estimate:
@@ -191,9 +211,8 @@ def estimated_quotient(left: Quantity, right: Quantity, reached: Fraction) -> Es
     >>> found.about == found.low == whole(20), found.high == whole(30)
     (True, True)
     """
-    plain = right.ladder.style is Style.PLACES and not right.ladder.mark
     by, mark = right.parts, left.ladder.mark
-    if not plain or left.kind is not Kind.NUMBER or left.value < by:
+    if not right.plain or left.kind is not Kind.NUMBER or left.value < by:
         return None
     step = 1
     while step * TEN * by <= left.value:

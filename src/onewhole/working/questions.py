@@ -1,6 +1,7 @@
 """Working a question: a sum or difference by a strategy, pair by pair, or a product by a way to multiply."""
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Iterator
+from contextlib import suppress
 from itertools import accumulate, takewhile
 from operator import mul
 
@@ -10,7 +11,7 @@ from onewhole.number.quantity import Quantity, counted_in_parts, trimmed, usual_
 from onewhole.statements.expression import Expression, Sum, Term
 from onewhole.statements.statement import Question, asked_quantities
 from onewhole.working.alone import work_alone
-from onewhole.working.checks import Agreed, Check, CheckError, estimated, undone
+from onewhole.working.checks import Check, agreement, estimated, undone
 from onewhole.working.clock import clock_ways, on_the_clock
 from onewhole.working.line import Line, without_repeats
 from onewhole.working.pair_state import PairState
@@ -268,15 +269,11 @@ def _carrying(line: Line, waiting: tuple[Term, ...]) -> Line:
 def _checks(signed: Signed, counted: Counted, strategy: Strategy, answer: Quantity) -> Iterable[Check]:
     yield estimated(counted[0], answer)
     yield undone(signed, answer)
+    yield from agreement(strategy.key, answer, _second_roads(counted, strategy))
+
+
+def _second_roads(counted: Counted, strategy: Strategy) -> Iterator[tuple[str, Quantity]]:
     for other in SECOND_ROADS:
-        if other.key == strategy.key:
-            continue
-        try:
-            _, reached = _work(counted, other)
-        except DoesNotSuitError:
-            continue
-        if reached.value != answer.value:
-            msg = f"{strategy.key} and {other.key} disagree"
-            raise CheckError(msg)
-        yield Agreed(other.key, reached)
-        return
+        if other.key != strategy.key:
+            with suppress(DoesNotSuitError):
+                yield other.key, _work(counted, other)[1]

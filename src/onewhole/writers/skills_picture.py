@@ -10,7 +10,7 @@ from xml.etree.ElementTree import Element, SubElement, tostring
 
 from onewhole.languages.english.words import ClassWords
 from onewhole.notations.pencil import INK, PAPER
-from onewhole.notations.svg import NAMESPACE, draw, mm
+from onewhole.notations.svg import draw, labelled, mm
 from onewhole.pictures.skill_bars import MARGIN, ROW, TALL, SkillCounts, skill_bars
 
 #: Room for the names, and what fits into it, cut off where it is longer.
@@ -34,18 +34,7 @@ def skills_picture(model: str, skills: Sequence[tuple[str, SkillCounts]], cautio
     width, foot = NAMES + bars.width, TOP + bars.height
     height = foot + LINE * (len(lines) + 2)
     told = f"{model}, {skills[0][1].pupils:,} pupils. {' '.join(_told(*each) for each in skills)} {caution}"
-    page = Element(
-        "svg",
-        {
-            "xmlns": NAMESPACE,
-            "viewBox": f"0 0 {mm(width)} {mm(height)}",
-            "width": f"{mm(width)}mm",
-            "height": f"{mm(height)}mm",
-            "role": "img",
-            "aria-label": told,
-        },
-    )
-    SubElement(page, "title").text = told
+    page = labelled(width, height, told)
     SubElement(page, "rect", {"width": mm(width), "height": mm(height), "fill": PAPER})
     _write(page, MARGIN, TOP / 2, f"Skills of {skills[0][1].pupils:,} pupils ({model})")
     for at, (name, _) in enumerate(skills):

@@ -17,7 +17,7 @@ from onewhole.notations.braille.chunks import Chunk, filled
 from onewhole.notations.braille.literary import literary
 from onewhole.notations.braille.running import formula, running
 from onewhole.notations.sentences.text import text_of
-from onewhole.notations.svg import NAMESPACE, mm
+from onewhole.notations.svg import labelled, mm
 from onewhole.notations.text import printed
 from onewhole.pictures.amounts import amounts
 from onewhole.pictures.scene import Box, Look, Scene
@@ -61,18 +61,7 @@ def _page(entry: WorkedProblem, scene: Scene, header: Header) -> str:
     width, height = _PAPERS[header.paper]
     described = language.working.picture(scene, header.words)
     alt = f"{entry.label}. {printed(entry.statement, language)}. {text_of(described)}"
-    page = Element(
-        "svg",
-        {
-            "xmlns": NAMESPACE,
-            "viewBox": f"0 0 {mm(width)} {mm(height)}",
-            "width": f"{mm(width)}mm",
-            "height": f"{mm(height)}mm",
-            "role": "img",
-            "aria-label": alt,
-        },
-    )
-    SubElement(page, "title").text = alt
+    page = labelled(width, height, alt)
     cells = int((width - 2 * SIDE) / CELL_APART)
     asked = (Chunk(literary(f"{entry.label}.")), *formula(entry.statement, language))
     below = _brailled(page, filled(asked, cells), SIDE)

@@ -9,6 +9,8 @@ from numpy.typing import NDArray
 
 Grey = NDArray[np.uint8]
 
+#: The finer picture of a cell has so many times as many rows and columns.
+FINE: Final = 2
 #: A place is ink where it is so much darker than the paper around, seen a little less sharply.
 _DARK: Final = 18
 _SMOOTH: Final = 0.8
@@ -92,7 +94,3 @@ def closer(finer: Grey, part: CloserPart) -> Grey:
         borderMode=cv2.BORDER_REPLICATE,
     )
     return np.asarray(cv2.resize(twice, (wide, high), interpolation=cv2.INTER_AREA), np.uint8)
-
-
-#: The finer picture of a cell has so many times as many rows and columns.
-FINE: Final = 2

@@ -45,24 +45,6 @@ TAKES = (*_COLUMNS, "tried", "minutes", "mistake", "shape", "saw")
 #: Of the files, what a page of ours plays or shows; the others are saved.
 _PLAYED = frozenset(
     {
-        "walkthrough.mp4",
-        "walkthrough-upright.mp4",
-        "walkthrough.vtt",
-        "chapters.vtt",
-        "poster.png",
-        "poster-upright.png",
-    }
-)
-#: The shapes of a film as the form offers them.
-SHAPES = {BOTH: "Wide and upright", "wide": "Wide", "upright": "Upright, for a phone"}
-#: So many notes are in view; the others are folded.
-MOST_NOTES = 3
-#: What the form of choices has: a row for each problem, then the rest.
-_COLUMNS = ("label", "strategy", "picture", "length")
-TAKES = (*_COLUMNS, "tried", "minutes", "mistake", "shape", "saw")
-#: Of the files, what a page of ours plays or shows; the others are saved.
-_PLAYED = frozenset(
-    {
         "walkthrough.vtt",
         "chapters.vtt",
         "walkthrough.mp4",

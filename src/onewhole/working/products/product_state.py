@@ -26,8 +26,7 @@ class ProductState(Operands):
         >>> ProductState(whole(3), whole(12)).times
         3
         """
-        plain = self.left.ladder.style is Style.PLACES and not self.left.ladder.mark
-        return self.left.parts if plain else None
+        return self.left.parts if self.left.plain else None
 
     @property
     def part_of_money(self) -> bool:

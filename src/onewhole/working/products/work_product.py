@@ -5,7 +5,7 @@ from collections.abc import Iterable
 from onewhole.number.quantity import Quantity
 from onewhole.statements.expression import Expression, Times
 from onewhole.statements.statement import Question
-from onewhole.working.checks import Agreed, Check, CheckError, estimated_product
+from onewhole.working.checks import Check, agreement, estimated_product
 from onewhole.working.line import Line, without_repeats
 from onewhole.working.products.product_state import ProductState
 from onewhole.working.products.product_way import ProductWay
@@ -47,12 +47,10 @@ def work_product(question: Question, product: ProductState, way: ProductWay, *, 
 
 def _checks(product: ProductState, way: ProductWay, answer: Quantity) -> Iterable[Check]:
     yield estimated_product(product.left, product.right, answer)
-    for other in (*ways_to_multiply(product), *PRODUCT_WAYS):
-        if other.key == way.key or other.unsuited(product) is not None:
-            continue
-        reached = other.run(product).found()
-        if reached.value != answer.value:
-            msg = f"{way.key} and {other.key} disagree"
-            raise CheckError(msg)
-        yield Agreed(other.key, reached)
-        return
+    others = (*ways_to_multiply(product), *PRODUCT_WAYS)
+    reached = (
+        (other.key, other.run(product).found())
+        for other in others
+        if other.key != way.key and other.unsuited(product) is None
+    )
+    yield from agreement(way.key, answer, reached)

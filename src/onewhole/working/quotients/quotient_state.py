@@ -29,14 +29,12 @@ class QuotientState(Operands):
         >>> QuotientState(whole(52), whole(4)).shares
         4
         """
-        plain = self.right.ladder.style is Style.PLACES and not self.right.ladder.mark
-        return self.right.parts if plain else None
+        return self.right.parts if self.right.plain else None
 
     @property
     def wholes(self) -> bool:
         """Say whether both are plain whole numbers."""
-        plain = self.left.ladder.style is Style.PLACES and not self.left.ladder.mark
-        return plain and self.shares is not None
+        return self.left.plain and self.right.plain
 
     @property
     def named(self) -> bool:

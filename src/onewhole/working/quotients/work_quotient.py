@@ -5,7 +5,7 @@ from collections.abc import Iterable
 from onewhole.number.quantity import Quantity
 from onewhole.statements.expression import Expression, Quotient, Sum, Term, Times, WithRemainder, value
 from onewhole.statements.statement import Question
-from onewhole.working.checks import Agreed, Check, CheckError, Undone, estimated_quotient
+from onewhole.working.checks import Check, Undone, agreement, estimated_quotient
 from onewhole.working.line import Line, without_repeats
 from onewhole.working.quotients.quotient_state import QuotientState
 from onewhole.working.quotients.quotient_way import QuotientWay
@@ -60,15 +60,12 @@ def _checks(asked: QuotientState, way: QuotientWay, answer: Quantity | WithRemai
     if (estimate := estimated_quotient(asked.left, asked.right, value(answer))) is not None:
         yield estimate
     yield Undone((_multiplied(asked, answer), asked.left))
-    for other in QUOTIENT_WAYS:
-        if other.key == way.key or other.unsuited(asked) is not None:
-            continue
-        reached = other.run(asked).found()
-        if value(reached) != value(answer):
-            msg = f"{way.key} and {other.key} disagree"
-            raise CheckError(msg)
-        yield Agreed(other.key, reached)
-        return
+    reached = (
+        (other.key, other.run(asked).found())
+        for other in QUOTIENT_WAYS
+        if other.key != way.key and other.unsuited(asked) is None
+    )
+    yield from agreement(way.key, answer, reached)
 
 
 def _multiplied(asked: QuotientState, answer: Quantity | WithRemainder) -> Expression:
