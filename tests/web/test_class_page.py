@@ -1,7 +1,10 @@
 """Class, asked without a browser."""
 
+import re
+
 import pytest
 
+from onewhole.desk.classes.class_languages import languages_of
 from onewhole.desk.classes.class_records import room
 from onewhole.store.classes import add_class
 from tests.kit.doors import Opened
@@ -45,7 +48,26 @@ def test_whichever_button_is_pressed_nothing_typed_is_lost(kites: Opened, button
     assert (came.status_code, _names(kites)) == (303, ["Delta", "Moth", "Sled", "Wren"])
     page = kites.get("/mine/1/class").text
     assert 'form="of-class" formaction="/mine/1/class/add"' in page
-    assert page.count('form="of-class"') == 6
+    assert page.count('form="of-class"') == 12
+
+
+def test_languages_are_chosen_and_shown(kites: Opened) -> None:
+    """The pupils' page in one, pages for home in further ones; English alone is nothing kept."""
+    book = kites.door.books["mine"]
+    address = "/mine/1/class/languages"
+    fields = {"csrf_token": kites.csrf_token, "code": ["K01", "K02"], "name": ["Delta", ""]}
+    fields |= {"saw": ["Delta", ""], "pages_in": "en", "home_in": ["es", "pt"], "saw_languages": ""}
+    assert kites.client.post(address, data=fields, headers=kites.origin).status_code == 303
+    assert languages_of(book, 1) == "en, es, pt"
+    page = kites.get("/mine/1/class").text
+    assert re.findall(r'name="home_in" value="(..)" form="of-class" checked', page) == ["es", "pt"]
+    assert '<option value="en" lang="en" selected>English</option>' in page
+    fields |= {"home_in": [], "saw_languages": "en, es, pt"}
+    assert kites.client.post(address, data=fields, headers=kites.origin).status_code == 303
+    assert languages_of(book, 1) == ""
+    fields |= {"pages_in": "tlh", "saw_languages": ""}
+    refused = kites.client.post(address, data=fields, headers=kites.origin)
+    assert (refused.status_code, "no language that pages are printed in" in refused.text) == (422, True)
 
 
 def test_classes_of_one_name_stay_and_are_told(kites: Opened) -> None:

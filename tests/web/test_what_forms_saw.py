@@ -10,6 +10,7 @@ from pathlib import Path
 
 import pytest
 
+from onewhole.desk.classes.class_languages import languages_of
 from onewhole.desk.classes.class_records import room
 from onewhole.desk.classes.marked_nights import mark_night
 from onewhole.desk.page.class_prints import prints_of
@@ -140,6 +141,18 @@ def class_name(door: Opened) -> None:
     assert again.value("called") == "Owls"
     assert send_form(door, again).status == 303
     assert room(door.door.books["mine"], 1).name == "Owls"
+
+
+def class_languages(door: Opened) -> None:
+    """The second is told which languages stand, and sees its own choice."""
+    old = form_to(door.get(CLASS).text, f"{CLASS}/languages")
+    assert send_form(door, old, pages_in="es").status == 303
+    told = send_form(door, old, pages_in="pt")
+    assert (told.status, "“es”" in told.text) == (409, True)
+    again = form_to(told.text, f"{CLASS}/languages")
+    assert (again.value("pages_in"), again.value("saw_languages")) == ("pt", "es")
+    assert send_form(door, again).status == 303
+    assert languages_of(door.door.books["mine"], 1) == "pt"
 
 
 def last_day(door: Opened) -> None:
@@ -339,6 +352,7 @@ def forgotten(door: Opened) -> None:
 CARRIES: dict[str, tuple[str, Callable[[Opened], None]]] = {
     "class_page.name": ("saw", names),
     "class_page.call": ("saw", class_name),
+    "class_page.speak": ("saw_languages", class_languages),
     "class_page.add": ("saw", added_pupils),
     "class_days.keep": ("saw", days_of_pupils),
     "papers.give": ("saw", for_whom),

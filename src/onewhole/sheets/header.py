@@ -76,6 +76,8 @@ class Header:
     takes it any way. ``marks`` are those in the corners of the pupils' page; a page to hang
     up has none. ``film`` is the address of a film that families may watch, which the pages for pupils and
     home print as a square code. With ``braille`` the pupils' page and the key are made in braille too.
+    ``home`` are the words of further languages, for the page for home; None where the sheet names no
+    language, so that a class may (:mod:`onewhole.sheets.class_languages`).
     ``to_finish`` is a problem whose working is begun at the top of the pupils' page. ``recipe`` is what a
     composed page was made of (:mod:`onewhole.sheets.recipe`), and empty for any other. Raises SettingError
     for a number outside its bounds and for words that do not fit one line, and AddressError for a film that
@@ -106,7 +108,7 @@ class Header:
     braille: bool = False
     to_finish: Statement | None = None
     recipe: str = ""
-    home: tuple[ClassWords, ...] = ()
+    home: tuple[ClassWords, ...] | None = None
 
     def __post_init__(self) -> None:
         """Refuse what no header can say."""
@@ -132,7 +134,7 @@ class Header:
     @property
     def spoken_at_home(self) -> tuple[ClassWords, ...]:
         """Return the words for every page for home: the class's own, then those of further languages."""
-        return (self.words, *(words_at_home(self.words, own) for own in self.home))
+        return (self.words, *(words_at_home(self.words, own) for own in self.home or ()))
 
     def picture_beside(self, *, story: bool) -> PictureSetting:
         """Return the picture that stands beside a problem, which is a story or none.

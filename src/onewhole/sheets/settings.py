@@ -6,7 +6,7 @@ from difflib import get_close_matches
 
 from onewhole.errors import InputError, OnewholeError
 from onewhole.languages.english.words import ClassWords
-from onewhole.languages.table import code_of, language_named, spoken_by
+from onewhole.languages.table import SPOKEN, code_of, language_named, spoken_by
 from onewhole.notations.text import text
 from onewhole.sentences.node import Thing
 from onewhole.sheets.header import CornerMarks, Header, Paper, PictureSetting, Print, SettingError
@@ -191,22 +191,24 @@ def _languages(header: Header, said: str) -> Header:
 
 
 def _languages_typed(header: Header) -> str:
-    return ", ".join(code_of(spoken_by(words)) for words in (header.words, *header.home))
+    if header.home is None and spoken_by(header.words) is SPOKEN:
+        return ""
+    return ", ".join(code_of(spoken_by(words)) for words in (header.words, *(header.home or ())))
 
 
 def _whole_at_home(header: Header, said: str) -> Header:
     """Read what a whole is called in the further languages, one after another."""
-    typed = said.split(";")
-    if len(typed) > len(header.home):
+    typed, home = said.split(";"), header.home or ()
+    if len(typed) > len(home):
         many = f"{len(typed)} languages" if len(typed) > 1 else "another language"
         msg = f"“{said[:40]}” names a whole in {many} beside the class's own"
         remedy = "Name the languages first, as in: languages: en, es."
         raise SettingError(msg, remedy=remedy)
     named = [
         spoken_by(words).read_whole(one, words) if one.strip() else words
-        for one, words in zip(typed, header.home, strict=False)
+        for one, words in zip(typed, home, strict=False)
     ]
-    return replace(header, home=(*named, *header.home[len(named) :]))
+    return replace(header, home=(*named, *home[len(named) :]))
 
 
 def _whole_at_home_typed(header: Header) -> str:
@@ -215,7 +217,7 @@ def _whole_at_home_typed(header: Header) -> str:
         if words == spoken_by(words).usual
         else f"{spoken_by(words).count_words(1, Thing(words.whole, words.wholes, feminine=words.feminine))} "
         f"{words.whole}, {words.wholes}"
-        for words in header.home
+        for words in header.home or ()
     ]
     return "; ".join(named).rstrip("; ")
 

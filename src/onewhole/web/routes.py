@@ -184,6 +184,9 @@ _CLASS: tuple[PageRoute | PageMount, ...] = (
     ),
     PageRoute("POST", "/class/name", class_page.call, fields=class_page.FIELDS, use=FileUse.TRANSACTION),
     PageRoute(
+        "POST", "/class/languages", class_page.speak, fields=class_page.FIELDS, use=FileUse.TRANSACTION
+    ),
+    PageRoute(
         "POST",
         "/class/names",
         class_page.name,

@@ -12,6 +12,7 @@ from rich.progress import BarColumn, Progress, TextColumn, TimeRemainingColumn
 from onewhole.cli.clock import now
 from onewhole.cli.say_json import say_json
 from onewhole.cli.screen import beneath
+from onewhole.cli.verbs.print import Languages
 from onewhole.desk.page.sheets import sheet_in
 from onewhole.desk.walkthrough.film import (
     BOTH,
@@ -84,6 +85,7 @@ def run(
     shape: Shapes = BOTH,
     listen: Listen = True,
     tidy: Tidied = "",
+    languages: Languages = "",
     as_json: AsJson = False,
 ) -> int:
     """Film a sheet: script, walkthrough, captions, chapters, transcript, film and poster."""
@@ -108,7 +110,7 @@ def run(
     with bar:
         task = bar.add_task("film", total=None)
         shown = film_sheet(
-            sheet_in(sheet),
+            sheet_in(sheet, languages=languages),
             to,
             when=now(),
             wishes=wishes,

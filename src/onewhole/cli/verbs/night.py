@@ -22,10 +22,11 @@ from onewhole.cli.group_options import (
     wishes_typed,
 )
 from onewhole.cli.notebook_option import tonight_in
+from onewhole.cli.verbs.print import InBraille, Languages
 from onewhole.desk.classes import notebooks
 from onewhole.desk.marking import mark as marks
 from onewhole.desk.marking.answers_file import answers_of_night
-from onewhole.desk.tomorrow.night import PHOTOS, SHEET, night
+from onewhole.desk.tomorrow.night import PHOTOS, SHEET, NightPrints, night
 from onewhole.desk.tomorrow.plan import no_practice
 
 Folder = Annotated[
@@ -52,14 +53,17 @@ def run(
     let_go: LetGo = None,
     merge: Merge = None,
     new_group: NewGroup = None,
+    languages: Languages = "",
+    braille: InBraille = False,
 ) -> int:
     """Print the pages, and with answers the marks and the morning plan; end with the most useful findings."""
     settings = settings_typed(meets, sizes)
+    prints = NightPrints(languages=languages, braille=braille)
     wishes = wishes_typed(move, stay, let_go, merge, new_group, take=take)
     if (folder / PHOTOS).is_dir() and not answers_of_night(folder).exists():
         _read_photos(folder)
     with tonight_in(notebook, date, folder / SHEET, answers_of_night(folder)) as tonight:
-        done = night(folder, to, when=now(), settings=settings, tonight=tonight, wishes=wishes)
+        done = night(folder, to, when=now(), settings=settings, tonight=tonight, wishes=wishes, prints=prints)
     for one in done.made:
         print(f"{one.page:18} {one.path}")
     if done.marked is not None and (missing := no_practice(done.marked, done.made)):

@@ -62,6 +62,14 @@ InBraille = Annotated[
         help="The pupils' page and the key in braille too: mathematics in Nemeth, words in uncontracted UEB.",
     ),
 ]
+Languages = Annotated[
+    str,
+    typer.Option(
+        "--languages",
+        metavar="CODES",
+        help="The class's languages, where the sheet names none: en,es prints a page for home in each.",
+    ),
+]
 AsJson = Annotated[bool, typer.Option("--json", help="Print JSON for other programs.")]
 
 #: The names of pages stand in a column of so many letters at least.
@@ -81,10 +89,19 @@ def run(
     order: Order = None,
     both_sides: BothSides = False,
     braille: InBraille = False,
+    languages: Languages = "",
     as_json: AsJson = False,
 ) -> int:
     """Print pupil page, key, workings and family page, and say where they lie."""
-    read = sheet_in(sheet, paper=paper, size=size, fit=fit, marks=marks, braille="yes" if braille else None)
+    read = sheet_in(
+        sheet,
+        paper=paper,
+        size=size,
+        fit=fit,
+        marks=marks,
+        braille="yes" if braille else None,
+        languages=languages,
+    )
     codes = codes_listed(pupils) if pupils else ()
     choice = PrintChoice(PrintChoice().parts if order is None else read_order(order), both_sides)
     fitted = fitted_where_asked(read) if choice.copies(SheetPage.PUPIL) else None

@@ -4,6 +4,7 @@ import unicodedata
 from collections.abc import Mapping, Sequence
 from datetime import date, datetime
 
+from onewhole.desk.classes.class_languages import languages_of, set_languages
 from onewhole.desk.classes.class_records import (
     LONGEST_NAME,
     MOST_PUPILS,
@@ -73,6 +74,7 @@ def copy_class(book: Store, room_number: int, name: str, now: datetime) -> Class
         for pupil, one in zip(made.pupils, old.pupils, strict=True):
             if one.name is not None:
                 name_pupil(within, made.number, pupil.code, one.name)
+        set_languages(within, made.number, languages_of(within, room_number))
         return room(within, made.number)
 
 

@@ -7,12 +7,14 @@ from datetime import date, datetime
 from functools import lru_cache
 from pathlib import Path
 
+from onewhole.desk.classes.class_languages import languages_of
 from onewhole.desk.classes.rosters import roster_of, who_wrote
 from onewhole.desk.keep.way_back import open_or_tell
 from onewhole.desk.marking.readings import Readings, readings
 from onewhole.errors import InputError
 from onewhole.findings.attendance import PaperWord
 from onewhole.marking.reading.class_answers import PupilTexts
+from onewhole.sheets.class_languages import in_languages
 from onewhole.sheets.document import Sheet
 from onewhole.sheets.reading import read_sheet
 from onewhole.store.answers import answers_of
@@ -74,7 +76,7 @@ class Classroom:
 
 @dataclass(frozen=True, slots=True)
 class NightPage:
-    """A night and the page that went home, as kept and as read."""
+    """A night and the page that went home, as kept and as read: in the languages of the class."""
 
     night: KeptNight
     kept: KeptSheet
@@ -84,6 +86,11 @@ class NightPage:
     def labels(self) -> tuple[str, ...]:
         """Return the labels of the problems in the order of the page."""
         return tuple(problem.label for problem in self.sheet.problems)
+
+    @property
+    def as_typed(self) -> Sheet:
+        """Return the page as it is typed, whatever the class says."""
+        return sheet_typed(self.kept.typed)
 
     @property
     def name(self) -> str:
@@ -172,30 +179,32 @@ def named(name: str, what: str) -> str:
 def night_page(book: Store, room_number: int, night: int) -> NightPage:
     """Return a night of a class with its page. Raises NotThere."""
     for found, kept in set_pages(book, room_number, night):
-        return NightPage(found, kept, sheet_typed(kept.typed))
+        return NightPage(found, kept, sheet_typed(kept.typed, languages_of(book, room_number)))
     raise NotThere("There is no such night", where=f"night {night}", remedy="Choose one of the class.")
 
 
 def night_pages(book: Store, room_number: int) -> tuple[NightPage, ...]:
     """Return the nights of a class by day, each with its page."""
+    languages = languages_of(book, room_number)
     return tuple(
-        NightPage(night, kept, sheet_typed(kept.typed)) for night, kept in set_pages(book, room_number)
+        NightPage(night, kept, sheet_typed(kept.typed, languages))
+        for night, kept in set_pages(book, room_number)
     )
 
 
 @lru_cache(maxsize=512)
-def sheet_typed(typed: str) -> Sheet:
-    """Read a typed sheet; a text read before costs nothing. Raises SheetError."""
-    return read_sheet(typed)
+def sheet_typed(typed: str, languages: str = "") -> Sheet:
+    """Read a typed sheet for a class of these languages; read before costs nothing. Raises SheetError."""
+    return in_languages(read_sheet(typed), languages)
 
 
 def set_night(book: Store, room_number: int, typed: str, day: date, now: datetime) -> NightPage:
     """Keep a typed page as a new sheet, and that a class takes it home. Raises SheetError, NotThere."""
-    sheet = sheet_typed(typed)
-    header = sheet.header
+    header = sheet_typed(typed).header
     with book.transaction() as one:
         kept = add_sheet(one, header.title or UNTITLED, typed, now, header.recipe or None)
-        return NightPage(add_night(one, room_number, kept.number, kept.version, day), kept, sheet)
+        night = add_night(one, room_number, kept.number, kept.version, day)
+        return NightPage(night, kept, sheet_typed(typed, languages_of(one, room_number)))
 
 
 def standing_answers(

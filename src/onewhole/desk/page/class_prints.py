@@ -7,13 +7,14 @@ from typing import assert_never
 
 import msgspec
 
+from onewhole.desk.classes.class_languages import languages_of
 from onewhole.desk.classes.class_records import night_page, room, sheet_typed
 from onewhole.desk.classes.rosters import in_class_on, roster_of
 from onewhole.desk.classes.seen import is_to_be_written
 from onewhole.desk.page.braille_files import BrailleFile, braille_ready
 from onewhole.desk.page.fitting import PageFit
 from onewhole.desk.page.print_choice import PrintChoice, PrintPart, SheetPage
-from onewhole.desk.page.print_pages import TOGETHER, fitted_pupil_page, sheet_page, together
+from onewhole.desk.page.print_pages import TOGETHER, fitted_pupil_page, one_kind, together
 from onewhole.desk.page.printed_before import note_printed
 from onewhole.errors import InputError
 from onewhole.presses.pdf import press
@@ -198,16 +199,17 @@ def printed_typed(
     """
     names = printable_alone()
     room(book, room_number)
+    sheet = sheet_typed(typed, languages_of(book, room_number))
     if kind in {one.value for one in BrailleFile}:
-        return _brailled(sheet_typed(typed), BrailleFile(kind))
+        return _brailled(sheet, BrailleFile(kind))
     if kind == TOGETHER:
         choice = prints_of(book, room_number)
         pupils = in_class_on(book, room_number, now.date()) if choice.each_pupil else ()
-        made = _together(sheet_typed(typed), choice, now, pupils, nearest=nearest)
+        made = _together(sheet, choice, now, pupils, nearest=nearest)
     elif kind in names:
         choice = replace(prints_of(book, room_number), parts=(PrintPart(SheetPage(kind)),))
-        worked, pupil = _worked(sheet_typed(typed), choice, nearest=nearest)
-        page = sheet_page(SheetPage(kind), worked, pupil)
+        worked, pupil = _worked(sheet, choice, nearest=nearest)
+        page = one_kind(SheetPage(kind), worked, pupil)
         made = _made(page, f"{_titled(worked.sheet)}, {names[kind]}", now)
     else:
         msg = "there is no such page to print"

@@ -26,6 +26,7 @@ from onewhole.problems.problem import Problem
 from onewhole.problems.worked import WorkedProblem
 from onewhole.sheets.apply_remedy import apply_remedy
 from onewhole.sheets.audit import Audit, audit
+from onewhole.sheets.class_languages import in_languages
 from onewhole.sheets.document import Instruction, Item, Sheet, SheetError
 from onewhole.sheets.page import halves
 from onewhole.sheets.reading import NO_PROBLEM, read_part, read_sheet
@@ -123,11 +124,12 @@ class Laid:
     counted: tuple[NamedLine, ...] = ()
 
 
-def laid(typed: str, now: datetime) -> Laid:
+def laid(typed: str, now: datetime, languages: str = "") -> Laid:
     r"""Lay a typed sheet out; whatever is typed, an answer comes back and nothing is raised.
 
     A line that cannot be read is told and left out; a page that has no problem yet is nothing. Without
     mistakes what is laid out can be printed: it was pressed, with ``now`` (that has a time zone) as its date.
+    ``languages`` are those of the class, where what is typed names none.
 
     >>> from datetime import UTC
     >>> now = datetime(2026, 11, 24, tzinfo=UTC)
@@ -146,7 +148,7 @@ def laid(typed: str, now: datetime) -> Laid:
     if [one.what for one in wrong] == [NO_PROBLEM]:
         return Laid()
     if sheet is not None:
-        sheet, more = _few_enough(sheet)
+        sheet, more = _few_enough(in_languages(sheet, languages))
         wrong += more
     while sheet is not None:
         try:

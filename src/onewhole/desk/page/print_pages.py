@@ -7,7 +7,7 @@ from typing import assert_never
 
 from onewhole.desk.page.braille_files import braille_where_asked
 from onewhole.desk.page.fitting import Fitted, fitted
-from onewhole.desk.page.print_choice import PrintChoice, SheetPage
+from onewhole.desk.page.print_choice import PrintChoice, PrintPart, SheetPage
 from onewhole.desk.page.put_pages import Made, MadeFrom, NightPart, Ready, put
 from onewhole.languages.table import code_of, spoken_by
 from onewhole.presses.pdf import press
@@ -106,6 +106,13 @@ def _in_other_languages(worked: WorkedSheet) -> tuple[tuple[str, Printed], ...]:
         (f"{SheetPage.FAMILY.value}-{code_of(spoken_by(words))}", family_page(worked, words))
         for words in others
     )
+
+
+def one_kind(page: SheetPage, worked: WorkedSheet, pupil: Printed | None = None) -> Printed:
+    """Return one page of a sheet, not pressed yet; for home it is in every language of the sheet."""
+    if page is SheetPage.FAMILY and worked.header.home:
+        return together(worked, PrintChoice((PrintPart(page),)))
+    return sheet_page(page, worked, pupil)
 
 
 def sheet_page(page: SheetPage, worked: WorkedSheet, pupil: Printed | None = None) -> Printed:

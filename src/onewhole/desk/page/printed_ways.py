@@ -8,6 +8,7 @@ from onewhole.desk.classes.class_records import NightPage, night_pages, sheet_ty
 from onewhole.desk.page.print_pages import fitted_pupil_page
 from onewhole.presses.blank_pages import GreyPixels, blank_pages
 from onewhole.presses.page_map import page_map
+from onewhole.sheets.class_languages import other_languages
 from onewhole.sheets.document import Sheet, SheetError
 from onewhole.sheets.header import MOST_FIT, CornerMarks, Paper, Print
 from onewhole.sheets.page_map import PageMap
@@ -66,7 +67,7 @@ def night_printed(book: Store, room_number: int, key: int) -> tuple[NightPage, P
     """
     nights = night_pages(book, room_number)[::-1]
     for night in nights:
-        if way := class_ways(night.sheet).get(key):
+        if way := class_ways(night.as_typed).get(key):
             return night, way
     for night in nights:
         for sheet in _earlier(book, night):
@@ -88,8 +89,8 @@ def _earlier(book: Store, night: NightPage) -> Iterator[Sheet]:
 def _ways(
     sheet: Sheet, settings: Iterable[tuple[Paper, Print, int | None, CornerMarks]]
 ) -> Iterator[tuple[int, PrintedWay]]:
-    for paper, size, fit, marks in settings:
-        header = replace(sheet.header, paper=paper, print=size, fit=fit, marks=marks)
-        printed = replace(sheet, header=header)
+    for spoken, (paper, size, fit, marks) in product(other_languages(sheet), settings):
+        header = replace(spoken.header, paper=paper, print=size, fit=fit, marks=marks)
+        printed = replace(spoken, header=header)
         key = page_key(printed)
         yield key, PrintedWay(key, printed)

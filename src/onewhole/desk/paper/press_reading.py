@@ -41,7 +41,7 @@ def sees_papers(book: Store, room_number: int, night: int) -> SeesPapers:
         page, here = night_page(seen, room_number, night), room(seen, room_number)
         header = prints_of(seen, room_number).of(page.sheet.header)
     codes = tuple(pupil.code for pupil in here.pupils)
-    return _sees(partial(class_ways, page.sheet), _usual(page.sheet, header), codes)
+    return _sees(partial(class_ways, page.as_typed), _usual(page.sheet, header), codes)
 
 
 def sees_sheet(sheet: Sheet, codes: Collection[str]) -> SeesPapers:

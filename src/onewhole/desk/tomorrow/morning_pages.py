@@ -7,6 +7,7 @@ from pathlib import Path
 from shutil import rmtree
 from typing import assert_never
 
+from onewhole.desk.classes.class_languages import languages_of
 from onewhole.desk.classes.class_records import night_pages, room
 from onewhole.desk.classes.pupils_due import pupils_due
 from onewhole.desk.page.class_prints import prints_of
@@ -71,7 +72,8 @@ def print_morning(
     progress(0, 0)
     earlier, due = _earlier(book, room_number, night_number), pupils_due(book, room_number, night_number)
     prints = prints_of(book, room_number)
-    asked = Tomorrow(codes, earlier, due=due, fit=prints.fit)
+    languages = languages_of(book, room_number)
+    asked = Tomorrow(codes, earlier, due=due, fit=prints.fit, languages=languages)
     pages = plan_pages(found.marked, asked, printed_names(room(book, room_number), when))
     many = {group.name: len(group.pupils) for group in found.marked.groups} if copies else {}
     whole = _together(pages, many, found.page.sheet.header, both_sides=prints.both_sides)

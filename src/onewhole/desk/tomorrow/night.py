@@ -35,6 +35,14 @@ class NightFiles:
     marked: Marked | None = None
 
 
+@dataclass(frozen=True, slots=True)
+class NightPrints:
+    """How the pages of a night are printed: the class's ``languages``, and whether in braille too."""
+
+    languages: str = ""
+    braille: bool = False
+
+
 def night(
     folder: Path,
     to: Path,
@@ -43,6 +51,7 @@ def night(
     settings: GroupSettings = USUAL,
     tonight: Tonight | None = None,
     wishes: GroupWishes = NO_WISHES,
+    prints: NightPrints = NightPrints(),
 ) -> NightFiles:
     """Do one night of a folder: ``sheet.txt`` and, once they are back, ``answers.csv`` or ``answers.xlsx``.
 
@@ -50,10 +59,12 @@ def night(
 
     Prints the pages of the sheet and its audit; with answers also the marks and the morning plan. ``tonight``
     is the notebook, whose groups of this night are kept, and ``wishes`` what the teacher typed about the
-    groups. Everything is read, marked and pressed before anything is written, and comes into the folder
-    together: it then holds this night and no other. Raises as :func:`print_pages` and :func:`mark_sheet` do.
+    groups; ``prints`` stands where the sheet says nothing. Everything is read, marked and pressed before
+    anything is written, and comes into the folder together: it then holds this night and no other. Raises as
+    :func:`print_pages` and :func:`mark_sheet` do.
     """
-    sheet = WorkedSheet(sheet_in(folder / SHEET))
+    braille = "yes" if prints.braille else None
+    sheet = WorkedSheet(sheet_in(folder / SHEET, languages=prints.languages, braille=braille))
     answers = answers_of_night(folder)
     pages = pressed(sheet_pages(sheet), when=when) + braille_where_asked(sheet)
     audit = (_audit(sheet),)

@@ -13,6 +13,7 @@ from onewhole.marking.diagnosis.finding import Finding
 from onewhole.marking.grouping.missed import missed
 from onewhole.marking.reading.mark import PupilMarks, Verdict
 from onewhole.notations.sentences.text import text_of
+from onewhole.sheets.class_languages import in_languages
 from onewhole.sheets.document import Sheet
 from onewhole.sheets.practice import Practice, practice
 from onewhole.sheets.settings import setting_named
@@ -36,7 +37,8 @@ class Tomorrow:
     problem comes back from them, unless a skill is ``due``: by pupil problems of skills that are, the first
     first. ``find_slip`` says whether a wrong worked example stands on each page; None
     leaves it to whether there was an earlier night, for on the first one there is none. ``fit`` is the
-    setting that says on how many pages each is fitted; empty, the night's sheet says it.
+    setting that says on how many pages each is fitted; empty, the night's sheet says it. ``languages`` are
+    those of the class, where the night's sheet names none.
 
     >>> Tomorrow().finds_slip
     False
@@ -47,6 +49,7 @@ class Tomorrow:
     find_slip: bool | None = None
     due: Mapping[str, tuple[Statement, ...]] = field(default_factory=dict)
     fit: str = ""
+    languages: str = ""
 
     @property
     def finds_slip(self) -> bool:
@@ -132,7 +135,7 @@ def _practice(
 ) -> Practice | None:
     problems = {problem.label: problem for problem in marked.sheet.problems}
     last_first = tuple(reversed(marked.sheet.problems))
-    patterns, header = _open(findings), marked.sheet.header
+    patterns, header = _open(findings), in_languages(marked.sheet, asked.languages).header
     if asked.fit:
         header = setting_named("fit").read(header, asked.fit)
     tries = (

@@ -1,5 +1,11 @@
 """Class: its name, its pupils with codes always and names only where typed; add, name, take out."""
 
+from onewhole.desk.classes.class_languages import (
+    chosen_languages,
+    languages_of,
+    languages_there,
+    set_languages,
+)
 from onewhole.desk.classes.class_list import (
     LONGEST_NAME,
     MOST_PUPILS,
@@ -14,8 +20,10 @@ from onewhole.errors import InputError
 from onewhole.web.http.request import BrokenForm, PageRequest
 from onewhole.web.http.response import HtmlPage, Redirect, refused_status
 
+#: In which language the pupils' page is, in which others there is a page for home, and what was shown.
+LANGUAGE_FIELDS = ("pages_in", "home_in", "saw_languages")
 #: What the form of the class has.
-FIELDS = ("code", "name", "saw", "more", "names", "called", "saw_called")
+FIELDS = ("code", "name", "saw", "more", "names", "called", "saw_called", *LANGUAGE_FIELDS)
 
 
 def look(request: PageRequest) -> HtmlPage:
@@ -25,6 +33,11 @@ def look(request: PageRequest) -> HtmlPage:
 
 def call(request: PageRequest) -> HtmlPage | Redirect:
     """Give the class another name, and keep what else was typed."""
+    return _kept(request, adds=_more_typed(request))
+
+
+def speak(request: PageRequest) -> HtmlPage | Redirect:
+    """Keep in which languages the class's pages are, and what else was typed."""
     return _kept(request, adds=_more_typed(request))
 
 
@@ -48,6 +61,8 @@ def _kept(request: PageRequest, *, adds: bool) -> HtmlPage | Redirect:
     try:
         if "called" in request.fields:
             rename(book, number, request.field("called"), request.field("saw_called"))
+        if "pages_in" in request.fields:
+            set_languages(book, number, _languages(request), saw=request.field("saw_languages"))
         name_pupils(book, number, request.beside("name"), request.beside("saw"))
         if adds:
             names = names_typed(request.field("names", ""))
@@ -58,12 +73,29 @@ def _kept(request: PageRequest, *, adds: bool) -> HtmlPage | Redirect:
     return Redirect(request.at("class_page.look"))
 
 
+def _languages(request: PageRequest) -> str:
+    home = [value for key, value in request.form_items if key == "home_in"]
+    return chosen_languages(request.field("pages_in"), home)
+
+
 def _shown(request: PageRequest, refused: InputError | None = None) -> HtmlPage:
     here, classes = request.room, rooms(request.book)
     names = {pupil.code: pupil.name or "" for pupil in here.pupils}
     if refused and not isinstance(refused, BrokenForm):
         names |= {code: said for code, said in request.changed_beside("name").items() if code in names}
+    kept = languages_of(request.book, here.number)
+    typed = kept
+    if refused and "pages_in" in request.fields:
+        try:
+            typed = _languages(request)
+        except InputError:
+            typed = kept
+    first, *home = typed.split(", ") if typed else [""]
     words: dict[str, object] = {
+        "languages": languages_there(),
+        "pages_in": first,
+        "home_in": home,
+        "saw_languages": kept,
         "names": names,
         "called": request.field("called", here.name),
         "typed": {key: request.field(key, "") for key in ("more", "names")},

@@ -5,6 +5,7 @@ from datetime import datetime
 
 from markupsafe import Markup
 
+from onewhole.desk.classes.class_languages import languages_of
 from onewhole.desk.classes.page_for import groups_now
 from onewhole.desk.classes.seen import ChangedMeanwhile
 from onewhole.desk.page import kept_pages, live_page, problem_moves
@@ -55,7 +56,9 @@ def version(request: PageRequest) -> Json:
 
 def live(request: PageRequest) -> Json:
     """Tell how what is typed prints, and what is found in it."""
-    laid = live_page.laid(_typed(request), request.app.now())
+    laid = live_page.laid(
+        _typed(request), request.app.now(), languages_of(request.book, request.number("room"))
+    )
     return Json(
         {
             "mistakes": [
