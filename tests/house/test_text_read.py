@@ -132,6 +132,7 @@ READERS = {
     "sentences/node.py": "words that are to become a node are checked",
     "sentences/typed.py": "a text that a person typed: its numbers, once",
     "notations/mathml.py": "the words of an intent are joined",
+    "sheets/class_languages.py": "the letters that stand for languages, as typed",
     "sheets/film_address.py": "the address of a film, typed at the top of a sheet",
     "sheets/apply_remedy.py": SHEET,
     "sheets/document.py": SHEET,

@@ -1,5 +1,6 @@
 """Two windows that change or delete a night, a page, a class: the second is told."""
 
+from onewhole.desk.classes.class_languages import languages_of
 from onewhole.desk.classes.class_records import night_page, room
 from onewhole.desk.page.kept_pages import kept_versions
 from onewhole.store.answers import KeptAnswer, answers_of, keep_answers
@@ -86,3 +87,15 @@ def page_title(door: Opened) -> None:
     assert (told.status, 'value="Calm"' in told.text) == (409, True)
     assert send_form(door, form_to(told.text, f"{place}/title")).status == 303
     assert kept_versions(door.door.books["mine"], 9)[0].title == "Calm"
+
+
+def class_languages(door: Opened) -> None:
+    """The second is told which languages stand, and sees its own choice."""
+    old = form_to(door.get("/mine/1/class").text, "/mine/1/class/languages")
+    assert send_form(door, old, pages_in="es").status == 303
+    told = send_form(door, old, pages_in="pt")
+    assert (told.status, "“es”" in told.text) == (409, True)
+    again = form_to(told.text, "/mine/1/class/languages")
+    assert (again.value("pages_in"), again.value("saw_languages")) == ("pt", "es")
+    assert send_form(door, again).status == 303
+    assert languages_of(door.door.books["mine"], 1) == "pt"

@@ -10,7 +10,6 @@ from pathlib import Path
 
 import pytest
 
-from onewhole.desk.classes.class_languages import languages_of
 from onewhole.desk.classes.class_records import room
 from onewhole.desk.classes.marked_nights import mark_night
 from onewhole.desk.page.class_prints import prints_of
@@ -26,6 +25,7 @@ from tests.kit.changing_windows import (
     added_pupils,
     class_deleted,
     class_erased,
+    class_languages,
     night_day,
     night_deleted,
     night_name,
@@ -141,18 +141,6 @@ def class_name(door: Opened) -> None:
     assert again.value("called") == "Owls"
     assert send_form(door, again).status == 303
     assert room(door.door.books["mine"], 1).name == "Owls"
-
-
-def class_languages(door: Opened) -> None:
-    """The second is told which languages stand, and sees its own choice."""
-    old = form_to(door.get(CLASS).text, f"{CLASS}/languages")
-    assert send_form(door, old, pages_in="es").status == 303
-    told = send_form(door, old, pages_in="pt")
-    assert (told.status, "“es”" in told.text) == (409, True)
-    again = form_to(told.text, f"{CLASS}/languages")
-    assert (again.value("pages_in"), again.value("saw_languages")) == ("pt", "es")
-    assert send_form(door, again).status == 303
-    assert languages_of(door.door.books["mine"], 1) == "pt"
 
 
 def last_day(door: Opened) -> None:

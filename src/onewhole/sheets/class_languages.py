@@ -22,10 +22,17 @@ def languages_typed(typed: str) -> str:
     >>> languages_typed("EN,es, es")
     'en, es'
     """
-    if not typed.strip():
-        return ""
-    named = dict.fromkeys(code_of(language_named(one)) for one in typed.split(","))
-    return ", ".join(named)
+    return ", ".join(each_language(typed))
+
+
+def each_language(typed: str) -> tuple[str, ...]:
+    """Return the letters of each language that is typed, once. Raises InputError for what is no language.
+
+    >>> each_language("en, es"), each_language(" ")
+    (('en', 'es'), ())
+    """
+    named = typed.split(",") if typed.strip() else ()
+    return tuple(dict.fromkeys(code_of(language_named(one)) for one in named))
 
 
 def in_languages(sheet: Sheet, languages: str) -> Sheet:
@@ -45,8 +52,8 @@ def other_languages(sheet: Sheet) -> tuple[Sheet, ...]:
     """Return a sheet in every language that a class may have given its pupils' page, its own first."""
     if sheet.header.home is not None:
         return (sheet,)
-    spoken = dict.fromkeys((sheet.header.words.language, *LANGUAGES))
-    return tuple(in_languages(sheet, tag) for tag in spoken)
+    others = (tag for tag in LANGUAGES if tag != sheet.header.words.language)
+    return (sheet, *(in_languages(sheet, tag) for tag in others))
 
 
 def _spoken(header: Header, languages: str) -> Header:

@@ -9,7 +9,7 @@ import pytest
 
 from onewhole.desk.classes.class_languages import chosen_languages, languages_of, set_languages
 from onewhole.desk.classes.class_list import copy_class
-from onewhole.desk.classes.class_records import Store, night_page, open_book, start_room
+from onewhole.desk.classes.class_records import Store, night_page, open_book, spoken_night, start_room
 from onewhole.desk.classes.seen import ChangedMeanwhile
 from onewhole.desk.page.class_prints import printed_night, printed_typed, set_prints
 from onewhole.desk.page.kept_pages import set_page
@@ -87,14 +87,14 @@ def test_a_class_that_works_in_spanish_does_so_everywhere(book: Store) -> None:
     """Pupils' page, what is shown while it is typed, and the walkthrough; its whole is read in Spanish."""
     night = set_page(book, 1, None, TYPED, day=TODAY, now=NOW).night.number
     set_languages(book, 1, "es, en")
-    page = night_page(book, 1, night)
+    page = spoken_night(book, 1, night)
     assert page.sheet.header.words.wholes == "tiras"
-    assert page.as_typed.header.words.wholes == "strips"
+    assert night_page(book, 1, night).sheet.header.words.wholes == "strips"
     assert lesson(WorkedSheet(page.sheet)).words.language == "es-US"
     pupil, spanish, english = pdf.words(printed_night(book, 1, night, NOW).content)
     assert "Nombre" in pupil
     assert "Página para la casa" in spanish
-    assert "Page for home" in english
+    assert "A page for home" in english
     drawn = [laid(TYPED, NOW, languages).pages for languages in ("", "en, es", "es")]
     assert drawn[0] == drawn[1] != drawn[2]
     assert laid(OWN, NOW, "es").pages == laid(OWN, NOW).pages

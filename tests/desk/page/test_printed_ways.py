@@ -89,7 +89,7 @@ def test_a_page_that_was_changed_after_it_was_printed_is_known(book: Store) -> N
 
 
 def test_every_way_of_printing_has_a_key_of_its_own() -> None:
-    """What a class may choose is among what the terminal may, each in every language; without marks no key."""
+    """What a class may choose is among what the terminal may, in every language; without marks no key."""
     sheet = read_sheet("fit: 3\n" + KITES)
     every, of_class = printed_ways(sheet), class_ways(sheet)
     assert (len(every), len(of_class)) == (3 * 56, 3 * 8)

@@ -5,7 +5,7 @@ from collections.abc import Sequence
 from onewhole.desk.classes.seen import is_to_be_written
 from onewhole.errors import InputError
 from onewhole.languages.table import LANGUAGES, SPOKEN, code_of
-from onewhole.sheets.class_languages import languages_typed
+from onewhole.sheets.class_languages import each_language, languages_typed
 from onewhole.store.opening import Store
 from onewhole.store.settings import set_setting, setting
 
@@ -25,6 +25,16 @@ def languages_there() -> dict[str, str]:
     'español'
     """
     return {code_of(one): one.name for one in LANGUAGES.values()}
+
+
+def languages_chosen(typed: str) -> tuple[str, tuple[str, ...]]:
+    """Return the language of the pupils' page, and those of further pages for home.
+
+    >>> languages_chosen("es, en"), languages_chosen("")
+    (('es', ('en',)), ('en', ()))
+    """
+    first, *home = each_language(typed) or (code_of(SPOKEN),)
+    return first, tuple(home)
 
 
 def chosen_languages(first: str, home: Sequence[str]) -> str:

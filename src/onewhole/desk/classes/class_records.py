@@ -2,7 +2,7 @@
 
 import unicodedata
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import date, datetime
 from functools import lru_cache
 from pathlib import Path
@@ -41,6 +41,7 @@ __all__ = [
     "rooms",
     "set_night",
     "sheet_typed",
+    "spoken_night",
     "standing_answers",
     "start_room",
 ]
@@ -76,7 +77,7 @@ class Classroom:
 
 @dataclass(frozen=True, slots=True)
 class NightPage:
-    """A night and the page that went home, as kept and as read: in the languages of the class."""
+    """A night and the page that went home, as kept and as read."""
 
     night: KeptNight
     kept: KeptSheet
@@ -86,11 +87,6 @@ class NightPage:
     def labels(self) -> tuple[str, ...]:
         """Return the labels of the problems in the order of the page."""
         return tuple(problem.label for problem in self.sheet.problems)
-
-    @property
-    def as_typed(self) -> Sheet:
-        """Return the page as it is typed, whatever the class says."""
-        return sheet_typed(self.kept.typed)
 
     @property
     def name(self) -> str:
@@ -179,16 +175,20 @@ def named(name: str, what: str) -> str:
 def night_page(book: Store, room_number: int, night: int) -> NightPage:
     """Return a night of a class with its page. Raises NotThere."""
     for found, kept in set_pages(book, room_number, night):
-        return NightPage(found, kept, sheet_typed(kept.typed, languages_of(book, room_number)))
+        return NightPage(found, kept, sheet_typed(kept.typed))
     raise NotThere("There is no such night", where=f"night {night}", remedy="Choose one of the class.")
+
+
+def spoken_night(book: Store, room_number: int, night: int) -> NightPage:
+    """Return a night of a class with its page in the languages of the class. Raises NotThere."""
+    page = night_page(book, room_number, night)
+    return replace(page, sheet=sheet_typed(page.kept.typed, languages_of(book, room_number)))
 
 
 def night_pages(book: Store, room_number: int) -> tuple[NightPage, ...]:
     """Return the nights of a class by day, each with its page."""
-    languages = languages_of(book, room_number)
     return tuple(
-        NightPage(night, kept, sheet_typed(kept.typed, languages))
-        for night, kept in set_pages(book, room_number)
+        NightPage(night, kept, sheet_typed(kept.typed)) for night, kept in set_pages(book, room_number)
     )
 
 
@@ -200,11 +200,11 @@ def sheet_typed(typed: str, languages: str = "") -> Sheet:
 
 def set_night(book: Store, room_number: int, typed: str, day: date, now: datetime) -> NightPage:
     """Keep a typed page as a new sheet, and that a class takes it home. Raises SheetError, NotThere."""
-    header = sheet_typed(typed).header
+    sheet = sheet_typed(typed)
+    header = sheet.header
     with book.transaction() as one:
         kept = add_sheet(one, header.title or UNTITLED, typed, now, header.recipe or None)
-        night = add_night(one, room_number, kept.number, kept.version, day)
-        return NightPage(night, kept, sheet_typed(typed, languages_of(one, room_number)))
+        return NightPage(add_night(one, room_number, kept.number, kept.version, day), kept, sheet)
 
 
 def standing_answers(

@@ -8,7 +8,7 @@ from typing import assert_never
 import msgspec
 
 from onewhole.desk.classes.class_languages import languages_of
-from onewhole.desk.classes.class_records import night_page, room, sheet_typed
+from onewhole.desk.classes.class_records import room, sheet_typed, spoken_night
 from onewhole.desk.classes.rosters import in_class_on, roster_of
 from onewhole.desk.classes.seen import is_to_be_written
 from onewhole.desk.page.braille_files import BrailleFile, braille_ready
@@ -177,7 +177,7 @@ def printed_night(
     It is pressed before the class's file is written to. Where it does not fit on the pages that were chosen,
     the ``nearest`` is printed, or nothing. Raises DoesNotFit, NotThere, RoomError, PressError.
     """
-    page, choice = night_page(book, room_number, night_number), prints_of(book, room_number)
+    page, choice = spoken_night(book, room_number, night_number), prints_of(book, room_number)
     pupils: tuple[str, ...] = ()
     if choice.each_pupil:
         roster = roster_of(book, page.night)

@@ -67,7 +67,7 @@ def night_printed(book: Store, room_number: int, key: int) -> tuple[NightPage, P
     """
     nights = night_pages(book, room_number)[::-1]
     for night in nights:
-        if way := class_ways(night.as_typed).get(key):
+        if way := class_ways(night.sheet).get(key):
             return night, way
     for night in nights:
         for sheet in _earlier(book, night):

@@ -8,6 +8,7 @@ from dataclasses import replace
 from functools import partial
 from typing import TYPE_CHECKING
 
+from onewhole.desk.classes.class_languages import languages_of
 from onewhole.desk.classes.class_records import night_page, room
 from onewhole.desk.page.class_prints import prints_of
 from onewhole.desk.page.printed_ways import (
@@ -21,6 +22,7 @@ from onewhole.desk.paper.seen_papers import NamedPicture, SeenCell, SeenPapers, 
 from onewhole.findings.in_pictures import Nobody
 from onewhole.marking.paper.ink_reading import InkReading
 from onewhole.marking.paper.written_code import written_code
+from onewhole.sheets.class_languages import in_languages
 from onewhole.sheets.document import Sheet
 from onewhole.sheets.header import CornerMarks, Header
 from onewhole.sheets.page_marks import page_key
@@ -39,9 +41,10 @@ def sees_papers(book: Store, room_number: int, night: int) -> SeesPapers:
     """
     with book.snapshot() as seen:
         page, here = night_page(seen, room_number, night), room(seen, room_number)
-        header = prints_of(seen, room_number).of(page.sheet.header)
+        spoken = in_languages(page.sheet, languages_of(seen, room_number))
+        header = prints_of(seen, room_number).of(spoken.header)
     codes = tuple(pupil.code for pupil in here.pupils)
-    return _sees(partial(class_ways, page.as_typed), _usual(page.sheet, header), codes)
+    return _sees(partial(class_ways, page.sheet), _usual(page.sheet, header), codes)
 
 
 def sees_sheet(sheet: Sheet, codes: Collection[str]) -> SeesPapers:

@@ -2,6 +2,7 @@
 
 from onewhole.desk.classes.class_languages import (
     chosen_languages,
+    languages_chosen,
     languages_of,
     languages_there,
     set_languages,
@@ -90,7 +91,7 @@ def _shown(request: PageRequest, refused: InputError | None = None) -> HtmlPage:
             typed = _languages(request)
         except InputError:
             typed = kept
-    first, *home = typed.split(", ") if typed else [""]
+    first, home = languages_chosen(typed)
     words: dict[str, object] = {
         "languages": languages_there(),
         "pages_in": first,

@@ -1,6 +1,6 @@
 """A part of a walkthrough recorded: kept, heard again, taken away."""
 
-from onewhole.desk.classes.class_records import night_page
+from onewhole.desk.classes.class_records import spoken_night
 from onewhole.desk.walkthrough.board import Board, board
 from onewhole.desk.walkthrough.film_plan import plan_of
 from onewhole.desk.walkthrough.recordings import forget, keep, sound_of
@@ -56,7 +56,7 @@ def take_away(request: PageRequest) -> Redirect:
 
 
 def _board(request: PageRequest) -> tuple[int, Board]:
-    page = night_page(request.book, request.number("room"), request.number("night"))
+    page = spoken_night(request.book, request.number("room"), request.number("night"))
     return page.night.number, board(page.sheet, plan_of(request.book, page.night.number))
 
 

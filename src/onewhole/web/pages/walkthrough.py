@@ -2,7 +2,7 @@
 
 from pathlib import Path
 
-from onewhole.desk.classes.class_records import NightPage, NotThere, night_page
+from onewhole.desk.classes.class_records import NightPage, NotThere, spoken_night
 from onewhole.desk.walkthrough.board import board, board_html, board_policy, on_offer
 from onewhole.desk.walkthrough.film import BOTH
 from onewhole.desk.walkthrough.film_night import film_night, film_there, mark_shown, shown_at
@@ -153,7 +153,7 @@ def lend(request: PageRequest) -> FileContent:
 
 
 def _page(request: PageRequest) -> NightPage:
-    return night_page(request.book, request.number("room"), request.number("night"))
+    return spoken_night(request.book, request.number("room"), request.number("night"))
 
 
 def _home(request: PageRequest) -> str:
