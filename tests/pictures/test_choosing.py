@@ -20,7 +20,6 @@ from onewhole.pictures.unpictured import (
     TooSmallBeside,
     Unpictured,
 )
-from onewhole.statements.expression import Quotient, WithRemainder
 from onewhole.statements.reading import read_statement
 from onewhole.statements.statement import Question
 from onewhole.working.questions import unsuited
@@ -54,6 +53,8 @@ PROBLEMS = [
     "4 x 2/3",
     "24 x 36",
     "1/2 x 3/4",
+    "87 / 4",
+    "2 / 1/3",
     *sample(("$5 - $2.35", "5.2 km + 2.75 km", "$8 - $3"), tuple(topic.typed for topic in TOPICS)),
 ]
 
@@ -64,14 +65,7 @@ def _workings(problem: str) -> list[Working]:
     return [work(statement, strategy) for strategy in ways]
 
 
-#: What is divided has no picture yet: docs/topics.md says so.
-DIVIDED = Quotient | WithRemainder
-WORKINGS = [
-    working
-    for problem in PROBLEMS
-    for working in _workings(problem)
-    if not isinstance(getattr(working.statement, "asked", None), DIVIDED)
-]
+WORKINGS = [working for problem in PROBLEMS for working in _workings(problem)]
 
 
 def _worked(problem: str, strategy: str = "regroup_first") -> Working:

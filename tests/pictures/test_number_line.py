@@ -5,7 +5,8 @@ import pytest
 
 from onewhole.number.quantity import Quantity, whole
 from onewhole.pictures.description import Compared, JumpEnds, OneJump, Shown, StillThere
-from onewhole.pictures.jumps import JumpPlan, jump_plan
+from onewhole.pictures.jump import JumpPlan
+from onewhole.pictures.jumps import jump_plan
 from onewhole.pictures.limits import NotDrawnError
 from onewhole.pictures.number_line import number_line
 from onewhole.pictures.picture import Picture

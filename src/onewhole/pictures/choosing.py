@@ -26,12 +26,16 @@ from onewhole.pictures.limits import (
     NotDrawnError,
     PicturePaper,
 )
+from onewhole.pictures.measured_out import MOST_GROUPS
 from onewhole.pictures.number_line import number_line, ruler
 from onewhole.pictures.parts import part_whole
 from onewhole.pictures.picture import Picture, PictureKind
 from onewhole.pictures.quantity_state import QuantityState, quantity_states, renames
 from onewhole.pictures.rectangles import rectangles
 from onewhole.pictures.ruler import on_ruler
+from onewhole.pictures.shared_area import shared_area
+from onewhole.pictures.shares import MOST_SHARES, shares
+from onewhole.pictures.shares_state import GIVEN_OUT, quotient_of
 from onewhole.pictures.split import grown, split
 from onewhole.pictures.strips import strips
 from onewhole.pictures.unpictured import (
@@ -39,6 +43,7 @@ from onewhole.pictures.unpictured import (
     NoPartsOfWhole,
     NoPlaceOnLine,
     NoRoom,
+    NoShares,
     NoTensAndOnes,
     NothingToSplit,
     NotHundredths,
@@ -47,6 +52,7 @@ from onewhole.pictures.unpictured import (
     NotPlaceByPlace,
     TooManyJumps,
     TooManyParts,
+    TooManyShares,
     TooManyWholes,
     TooMuchForBlocks,
     TooSmallBeside,
@@ -59,6 +65,9 @@ from onewhole.working.products.by_heart import BY_HEART
 from onewhole.working.products.equal_jumps import EQUAL_JUMPS
 from onewhole.working.products.partial_products import PARTIAL_PRODUCTS
 from onewhole.working.products.tops_and_bottoms import TOPS_AND_BOTTOMS
+from onewhole.working.quotients.measure_out import MEASURE_OUT
+from onewhole.working.quotients.partial_quotients import PARTIAL_QUOTIENTS
+from onewhole.working.quotients.share_units import SHARE_UNITS
 from onewhole.working.reasons.renaming import FewestPieces
 from onewhole.working.strategies.columns import COLUMNS
 from onewhole.working.strategies.count_up import COUNT_UP
@@ -68,9 +77,9 @@ from onewhole.working.strategies.jump_on import JUMP_ON
 from onewhole.working.working import Working
 
 #: Strategies that are jumps along a line.
-JUMPING = {COUNT_UP.key, JUMP_ON.key, EQUAL_SHIFT.key, FROM_WHOLE.key, EQUAL_JUMPS.key}
-#: Ways to multiply that are seen in a rectangle.
-AREAS = {PARTIAL_PRODUCTS.key, TOPS_AND_BOTTOMS.key, BY_HEART.key}
+JUMPING = {COUNT_UP.key, JUMP_ON.key, EQUAL_SHIFT.key, FROM_WHOLE.key, EQUAL_JUMPS.key, MEASURE_OUT.key}
+#: Ways to multiply and to divide that are seen in a rectangle.
+AREAS = {PARTIAL_PRODUCTS.key, TOPS_AND_BOTTOMS.key, BY_HEART.key, SHARE_UNITS.key, PARTIAL_QUOTIENTS.key}
 #: More jumps than this run into one another. Common practice, no source.
 MOST_JUMPS = 8
 MOST_IN_BLOCKS = 999
@@ -118,9 +127,9 @@ def chosen(working: Working, paper: PicturePaper = PAGE) -> PictureKind | None:
     """Return the picture that suits a working best, or None when none does.
 
     A whole with a part missing is a bar, a working in columns stands in columns, inches and their parts lie
-    along a ruler, jumping strategies go on a
-    line, whole numbers into blocks, hundredths on a grid; anything else is cut in strips, in rectangles when
-    there are too many parts, and stands on a line when there are too many wholes.
+    along a ruler, jumping strategies go on a line, what is divided is given out to shares, whole numbers go
+    into blocks, hundredths on a grid; anything else is cut in strips, in rectangles when there are too many
+    parts, and stands on a line when there are too many wholes.
 
     >>> from onewhole.statements.reading import read_statement
     >>> from onewhole.working.strategies.count_up import COUNT_UP
@@ -149,6 +158,8 @@ def _order(working: Working) -> tuple[PictureKind, ...]:
     """Return the pictures in the order in which they are tried."""
     if isinstance(working.statement, Rounding):
         return (PictureKind.LINE,)
+    if quotient_of(working) is not None:
+        return (PictureKind.COLUMNS, PictureKind.SHARES, PictureKind.AREA, PictureKind.LINE)
     first = [PictureKind.BAR, PictureKind.COLUMNS, PictureKind.AREA, PictureKind.RULER]
     asked = _asked(working)
     if working.strategy in JUMPING and isinstance(working.statement, Question):
@@ -205,6 +216,8 @@ def _why(working: Working, kind: PictureKind, paper: PicturePaper) -> Unpictured
             why = _no_blocks(counted)
         case PictureKind.BAR:
             why = _no_bar(counted)
+        case PictureKind.SHARES:
+            why = _no_shares(counted)
         case PictureKind.AREA:
             why = None if counted.strategy in AREAS else NoArea()
         case PictureKind.COLUMNS:
@@ -245,8 +258,10 @@ def _draw(working: Working, kind: PictureKind, paper: PicturePaper) -> Picture:
             return blocks(working, paper)
         case PictureKind.BAR:
             return bar(working)
+        case PictureKind.SHARES:
+            return shares(working, paper)
         case PictureKind.AREA:
-            return area(working)
+            return area(working) if quotient_of(working) is None else shared_area(working)
         case PictureKind.COLUMNS:
             return columns(working)
         case _:
@@ -304,8 +319,9 @@ def _off_line(working: Working) -> Unpictured | None:
     plan = jump_plan(working)
     if plan is None:
         return NoPlaceOnLine()
-    if len(plan.jumps) > MOST_JUMPS:
-        return TooManyJumps(len(plan.jumps), MOST_JUMPS)
+    most = MOST_GROUPS if plan.measured else MOST_JUMPS
+    if len(plan.jumps) > most:
+        return TooManyJumps(len(plan.jumps), most)
     return None
 
 
@@ -324,6 +340,13 @@ def _no_blocks(working: Working) -> Unpictured | None:
     if working.strategy not in WAYS:
         return NotPlaceByPlace()
     return TooMuchForBlocks(MOST_IN_BLOCKS)
+
+
+def _no_shares(working: Working) -> Unpictured | None:
+    asked = quotient_of(working)
+    if asked is None or asked.shares is None or working.strategy not in GIVEN_OUT:
+        return NoShares()
+    return TooManyShares(asked.shares, MOST_SHARES) if asked.shares > MOST_SHARES else None
 
 
 def _no_bar(working: Working) -> Unpictured | None:

@@ -68,6 +68,15 @@ class OneJump:
 
 
 @dataclass(frozen=True, slots=True)
+class EqualJumps:
+    """So many jumps, all of one length, and where the last one ends."""
+
+    count: int
+    length: Quantity
+    end: Quantity
+
+
+@dataclass(frozen=True, slots=True)
 class JumpEnds:
     """Where a jump ends."""
 
@@ -151,6 +160,20 @@ class PartProduct:
 
 
 @dataclass(frozen=True, slots=True)
+class Shares:
+    """Among how many shares something is given out."""
+
+    count: int
+
+
+@dataclass(frozen=True, slots=True)
+class EachHas:
+    """What each share has by now."""
+
+    amounts: tuple[Caption, ...]
+
+
+@dataclass(frozen=True, slots=True)
 class UnderEachOther:
     """Numbers that stand in columns, to be added, or the second ``taken`` from the first."""
 
@@ -182,6 +205,7 @@ Description = (
     | CutInto
     | SplitInto
     | OneJump
+    | EqualJumps
     | JumpEnds
     | OnRuler
     | Compared
@@ -193,6 +217,8 @@ Description = (
     | PartAmount
     | SidesOf
     | PartProduct
+    | Shares
+    | EachHas
     | UnderEachOther
     | WrittenAbove
     | WrittenBelow
@@ -207,7 +233,7 @@ def amounts(described: Description) -> tuple[Caption, ...]:
     3
     """
     match described:
-        case Shown(told) | StillThere(told) | CrossedOut(told) | Gathered(told):
+        case Shown(told) | StillThere(told) | CrossedOut(told) | Gathered(told) | EachHas(told):
             return told
         case UnderEachOther(told) | WrittenAbove(told) | WrittenBelow(told):
             return told
@@ -215,9 +241,11 @@ def amounts(described: Description) -> tuple[Caption, ...]:
             return (number, *parts)
         case OneJump(one) | JumpEnds(one) | MarkAt(one) | Halfway(one) | RoundedTo(one):
             return (one,)
+        case EqualJumps(_, length, end):
+            return length, end
         case LiesBetween(number, low, high) | PartProduct(number, low, high):
             return (number, low, high)
-        case OnRuler():
+        case OnRuler() | Shares():
             return ()
         case WholeAmount(known) | PartAmount(known):
             return () if known is None else (known,)

@@ -1,12 +1,14 @@
 """The points and jumps by which a working is shown on a number line, and when each is drawn."""
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 from itertools import pairwise
 from typing import assert_never
 
 from onewhole.number.ladder import Ladder, Style
 from onewhole.number.quantity import Quantity
+from onewhole.pictures.jump import Jump, JumpPlan
+from onewhole.pictures.measured_out import measured_out
+from onewhole.pictures.shares_state import quotient_of
 from onewhole.statements.statement import Comparison, Ordering, Question, asked_quantities
 from onewhole.working.products.equal_jumps import MOST
 from onewhole.working.products.moves import turned
@@ -50,37 +52,8 @@ from onewhole.working.strategies.same_units import Signed, same_units
 from onewhole.working.working import Working
 
 
-@dataclass(frozen=True, slots=True)
-class Jump:
-    """A jump from one point to another, in the ladder's smallest unit; ``term`` is the number it jumps by."""
-
-    start: int
-    end: int
-    term: int = 1
-
-
-@dataclass(frozen=True, slots=True)
-class JumpPlan:
-    """Points marked from the first line on, and jumps; ``drawn[i]`` of them are drawn at line i.
-
-    All points count the ladder's smallest unit. ``answer`` is where the answer is marked on the last line
-    (None where it is the sum of the jumps and no point).
-    """
-
-    ladder: Ladder
-    given: tuple[int, ...]
-    jumps: tuple[Jump, ...]
-    drawn: tuple[int, ...]
-    answer: int | None
-
-    @property
-    def furthest(self) -> int:
-        """Return the point that is furthest from 0."""
-        return max([*self.given, *(point for jump in self.jumps for point in (jump.start, jump.end))])
-
-
 def jump_plan(working: Working) -> JumpPlan | None:
-    """Return the jumps of a sum, a difference or a comparison; None for any other working.
+    """Return the jumps of a sum, difference, comparison, product or quotient; None for any other working.
 
     The counting strategies give their own jumps; any other sum or difference is jumped number by number, the
     larger units first. Exact: every point is a count.
@@ -94,6 +67,8 @@ def jump_plan(working: Working) -> JumpPlan | None:
     match working.statement:
         case Question(asked) if (product := factors(asked)) is not None:
             return _equal_jumps(working, turned(product))
+        case Question() if (quotient := quotient_of(working)) is not None:
+            return measured_out(working, quotient)
         case Comparison(Quantity() as left, Quantity() as right):
             signed: Signed | None = ((left, False), (right, True))
         case Ordering(parts):

@@ -16,6 +16,7 @@ from onewhole.pictures.between import between
 from onewhole.pictures.description import (
     Compared,
     Description,
+    EqualJumps,
     JumpEnds,
     MarkAt,
     OneJump,
@@ -24,13 +25,15 @@ from onewhole.pictures.description import (
     StillThere,
 )
 from onewhole.pictures.half import HALF, half_marked
-from onewhole.pictures.jumps import JumpPlan, jump_plan
+from onewhole.pictures.jump import JumpPlan
+from onewhole.pictures.jumps import jump_plan
 from onewhole.pictures.labels import BLANK, DIGITS, across
 from onewhole.pictures.limits import PAGE, NotDrawnError, PicturePaper
 from onewhole.pictures.picture import Picture, PictureKind
 from onewhole.pictures.rows import rows
 from onewhole.pictures.ruler import DEPTH, edge, on_ruler, ruler_axis
 from onewhole.pictures.scene import Hop, Look, Piece, Scene, Stroke, Wedge, Words
+from onewhole.statements.expression import WithRemainder
 from onewhole.statements.rounding import Rounding
 from onewhole.statements.statement import Comparison, Ordering, Question, asked_quantities
 from onewhole.working.reasons.jumping import CountedUp
@@ -141,7 +144,8 @@ class _LineDrawing:
             if rules
             else axis(plan.ladder, points, tick, clock=like is not None, apart=not plan.jumps, width=width)
         )
-        named = [point for point in points if rules or point % line.step]
+        seen = points if plan.measured is None else sorted({*plan.given, plan.jumps[-1].end})
+        named = [point for point in seen if rules or point % line.step]
         names = {point: _names(plan.ladder, point, written, like) for point in named}
         wide = {point: max(across(name) for name in names[point]) for point in named}
         ticks = range(line.start, line.end + 1, line.step)
@@ -151,6 +155,8 @@ class _LineDrawing:
         middles = [(line.x(jump.start) + line.x(jump.end)) / 2 for jump in plan.jumps]
         lengths = [landmark(plan.ladder, abs(jump.end - jump.start)) for jump in plan.jumps]
         above = rows(middles, [across(length) + BLANK for length in lengths])
+        if plan.measured == 1:
+            above = (0,) * len(lengths)
         row = TALL_ROW if plan.ladder.style is Style.MIXED else ROW
         tops = [
             LOW + HIGHER * abs(line.share(jump.end) - line.share(jump.start)) + row * (at + 1)
@@ -172,12 +178,17 @@ class _LineDrawing:
             *self._points(
                 drawn, first=at == 0 or isinstance(working.statement, Comparison | Ordering), last=last
             ),
-            *self._jumps(drawn if measured else 0, drawn),
+            *self._jumps(min(drawn, self.measured) if measured else 0, drawn),
             *(self._half() if last else ()),
         )
         return Scene(
             self.axis.width, self.height, pieces, tuple(self._descriptions(working, drawn, last=last))
         )
+
+    @property
+    def measured(self) -> int:
+        """Return how many jumps have their length written on them."""
+        return len(self.plan.jumps) if self.plan.measured is None else self.plan.measured
 
     def _line(self) -> Iterator[Piece]:
         y, line = self.y, self.axis
@@ -265,7 +276,11 @@ class _LineDrawing:
             yield OnRuler(ladder.units[-1])
         for point in self.plan.given:
             yield Shown((_point(ladder, point, self.like),))
-        for jump in self.plan.jumps[:drawn]:
+        if drawn and self.plan.measured == 1:
+            first, last_one = self.plan.jumps[0], self.plan.jumps[drawn - 1]
+            length = landmark(ladder, first.end - first.start)
+            yield EqualJumps(drawn, length, landmark(ladder, last_one.end))
+        for jump in self.plan.jumps[:drawn] if self.plan.measured != 1 else ():
             yield OneJump(landmark(ladder, abs(jump.end - jump.start)))
             yield JumpEnds(_point(ladder, jump.end, self.like))
         if not last:
@@ -276,6 +291,8 @@ class _LineDrawing:
             yield Compared(*self.written)
             if self.half is not None:
                 yield MarkAt(HALF)
+        elif isinstance(working.answer, WithRemainder):
+            yield StillThere((working.answer.left,))
         elif isinstance(working.answer, Quantity) and _taken(working):
             yield StillThere((working.answer,))
 

@@ -18,6 +18,7 @@ class PictureKind(Enum):
     SPLIT = "split and join"
     BLOCKS = "tens and ones"
     BAR = "part-whole bar"
+    SHARES = "shares"
     AREA = "area"
     COLUMNS = "columns"
 
@@ -40,9 +41,9 @@ class Picture:
         """Return the scene for a still picture.
 
         It is the one with most pieces crossed out, or the one with the blank still open, or else the last;
-        of columns it is the last, where all is written.
+        of columns and shares it is the last, where all is written or given out.
         """
-        if self.kind is PictureKind.COLUMNS:
+        if self.kind in {PictureKind.COLUMNS, PictureKind.SHARES}:
             return self.scenes[-1]
         if self.kind is PictureKind.BAR:
             return self.scenes[0]

@@ -87,6 +87,19 @@ class NoArea:
 
 
 @dataclass(frozen=True, slots=True)
+class NoShares:
+    """Nothing is given out to shares, unit by unit."""
+
+
+@dataclass(frozen=True, slots=True)
+class TooManyShares:
+    """There are ``shares`` shares; ``most`` can be counted by looking."""
+
+    shares: int
+    most: int
+
+
+@dataclass(frozen=True, slots=True)
 class NotInColumns:
     """The working does not go column by column."""
 
@@ -106,6 +119,8 @@ Unpictured = (
     | NoPartsOfWhole
     | TooSmallBeside
     | NoArea
+    | NoShares
+    | TooManyShares
     | NotInColumns
     | NoRoom
 )

@@ -25,8 +25,8 @@ def drawing(picture: Picture, words: ClassWords, *, large: bool) -> Json:
     """Return the scene that tells most as SVG without squares, and its text alternative.
 
     A drawing with numbers in it is ``wide``, so that they can be read. In large print it is left out, because
-    its numbers would be under 18 points, and its words stand alone. The numbers of a bar
-    and of an area can be read in large print at its own width, ``across`` millimetres.
+    its numbers would be under 18 points, and its words stand alone. The numbers of a bar,
+    of shares and of an area can be read in large print at its own width, ``across`` millimetres.
     """
     scene = picture.telling
     if picture.kind is PictureKind.COLUMNS:
@@ -35,7 +35,7 @@ def drawing(picture: Picture, words: ClassWords, *, large: bool) -> Json:
     if picture.kind in COUNTED:
         bare = counted(scene, hatched=picture.kind is PictureKind.GRID)
         return found | {"svg": svg(bare, words, grid=False), "wide": False}
-    if picture.kind in {PictureKind.BAR, PictureKind.AREA}:
+    if picture.kind in {PictureKind.BAR, PictureKind.AREA, PictureKind.SHARES}:
         return found | {"svg": svg(scene, words, grid=False), "wide": False, "across": int(scene.width)}
     return found if large else found | {"svg": svg(scene, words, grid=False), "wide": True}
 

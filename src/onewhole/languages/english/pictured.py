@@ -3,7 +3,7 @@
 from typing import assert_never
 
 from onewhole.languages.english.amounts import measured
-from onewhole.languages.english.making import Nodes, listed, some, told, units
+from onewhole.languages.english.making import Nodes, bare, listed, some, told, units
 from onewhole.languages.english.words import ClassWords, short
 from onewhole.number.digits import in_digits, named_places
 from onewhole.number.ladder import Style
@@ -15,6 +15,8 @@ from onewhole.pictures.description import (
     CrossedOut,
     CutInto,
     Description,
+    EachHas,
+    EqualJumps,
     Gathered,
     Halfway,
     JumpEnds,
@@ -26,6 +28,7 @@ from onewhole.pictures.description import (
     PartAmount,
     PartProduct,
     RoundedTo,
+    Shares,
     Shown,
     SidesOf,
     SplitInto,
@@ -104,6 +107,9 @@ def _told(each: Description, words: ClassWords) -> Sentences:
             return told("jump:", _amount(length, words))
         case JumpEnds(place):
             return told("the jump ends at", _amount(place, words))
+        case EqualJumps(count, length, end):
+            jumps = told(bare(count), "equal jumps of", _amount(length, words))
+            return jumps + told("the last jump ends at", _amount(end, words))
         case OnRuler(part):
             return told(
                 "a ruler marked in inches"
@@ -120,6 +126,10 @@ def _told(each: Description, words: ClassWords) -> Sentences:
             return told("halfway:", _amount(middle, words))
         case RoundedTo(neighbor):
             return told("nearer:", _amount(neighbor, words))
+        case Shares(count):
+            return told("shares:", bare(count))
+        case EachHas(has):
+            return told("each share has:", _all(has, words))
         case UnderEachOther(numbers, taken):
             row = Sum(tuple(Term(number, taken=taken and at > 0) for at, number in enumerate(numbers)))
             return told("in columns:", Said(row))

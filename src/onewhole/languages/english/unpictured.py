@@ -13,6 +13,7 @@ from onewhole.pictures.unpictured import (
     NoPartsOfWhole,
     NoPlaceOnLine,
     NoRoom,
+    NoShares,
     NoTensAndOnes,
     NothingToSplit,
     NotHundredths,
@@ -21,6 +22,7 @@ from onewhole.pictures.unpictured import (
     NotPlaceByPlace,
     TooManyJumps,
     TooManyParts,
+    TooManyShares,
     TooManyWholes,
     TooMuchForBlocks,
     TooSmallBeside,
@@ -72,7 +74,12 @@ def unpictured(reason: Unpictured, words: ClassWords) -> Sentences:
         case TooSmallBeside():
             return told("one part would be too small to be seen beside the others")
         case NoArea():
-            return told("nothing is multiplied part by part, so there is no rectangle to cut")
+            return told("nothing is multiplied or divided part by part, so there is no rectangle to cut")
+        case NoShares():
+            return told("nothing is given out here unit by unit, so there are no shares to fill")
+        case TooManyShares(shares, most):
+            share = Thing("share", "shares", None)
+            return told(Counted(shares, share), "cannot be counted by looking:", bare(most), "are the most")
         case NotInColumns():
             return told("this way does not go column by column")
         case NoRoom():

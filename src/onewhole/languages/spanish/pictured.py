@@ -4,7 +4,7 @@ from typing import assert_never
 
 from onewhole.languages.english.words import ClassWords
 from onewhole.languages.spanish.amounts import measured
-from onewhole.languages.spanish.making import Nodes, listed, some, told, units
+from onewhole.languages.spanish.making import Nodes, bare, listed, some, told, units
 from onewhole.languages.spanish.words import TAG, short
 from onewhole.number.digits import in_digits, named_places
 from onewhole.number.ladder import Style
@@ -16,6 +16,8 @@ from onewhole.pictures.description import (
     CrossedOut,
     CutInto,
     Description,
+    EachHas,
+    EqualJumps,
     Gathered,
     Halfway,
     JumpEnds,
@@ -27,6 +29,7 @@ from onewhole.pictures.description import (
     PartAmount,
     PartProduct,
     RoundedTo,
+    Shares,
     Shown,
     SidesOf,
     SplitInto,
@@ -106,6 +109,9 @@ def _told(each: Description, words: ClassWords) -> Sentences:
             return told("salto:", _amount(length, words))
         case JumpEnds(place):
             return told("el salto termina en", _amount(place, words))
+        case EqualJumps(count, length, end):
+            jumps = told(bare(count), "saltos iguales de", _amount(length, words))
+            return jumps + told("el último salto termina en", _amount(end, words))
         case OnRuler(part):
             if part.size == 1:
                 return told("una regla marcada en pulgadas")
@@ -121,6 +127,10 @@ def _told(each: Description, words: ClassWords) -> Sentences:
             return told("punto medio:", _amount(middle, words))
         case RoundedTo(neighbor):
             return told("más cerca:", _amount(neighbor, words))
+        case Shares(count):
+            return told("partes:", bare(count))
+        case EachHas(has):
+            return told("cada parte tiene:", _all(has, words))
         case UnderEachOther(numbers, taken):
             row = Sum(tuple(Term(number, taken=taken and at > 0) for at, number in enumerate(numbers)))
             return told("en columnas:", Said(row))

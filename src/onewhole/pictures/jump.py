@@ -1,0 +1,36 @@
+"""A jump along a number line, and a plan of jumps with what is marked from the first line on."""
+
+from dataclasses import dataclass
+
+from onewhole.number.ladder import Ladder
+
+
+@dataclass(frozen=True, slots=True)
+class Jump:
+    """A jump from one point to another, in the ladder's smallest unit; ``term`` is the number it jumps by."""
+
+    start: int
+    end: int
+    term: int = 1
+
+
+@dataclass(frozen=True, slots=True)
+class JumpPlan:
+    """Points marked from the first line on, and jumps; ``drawn[i]`` of them are drawn at line i.
+
+    All points count the ladder's smallest unit. ``answer`` is where the answer is marked on the last line
+    (None where it is the sum of the jumps and no point). ``measured`` is how many of them have their length
+    written on them: all where it is None, and one of many equal ones.
+    """
+
+    ladder: Ladder
+    given: tuple[int, ...]
+    jumps: tuple[Jump, ...]
+    drawn: tuple[int, ...]
+    answer: int | None
+    measured: int | None = None
+
+    @property
+    def furthest(self) -> int:
+        """Return the point that is furthest from 0."""
+        return max([*self.given, *(point for jump in self.jumps for point in (jump.start, jump.end))])
