@@ -37,7 +37,7 @@ def test_every_picture_of_a_quotient_adds_up() -> None:
             working = work(Question(Quotient(left, right)), way)
             for paper in (PAGE, BOARD):
                 drawn = picture(working, None, paper)
-                kinds[drawn and drawn.kind] += 1
+                kinds[drawn.kind if drawn else None] += 1
                 if drawn is not None:
                     assert len(drawn.scenes) == len(working.lines)
                     _counted(drawn, working, (left, right))
@@ -88,7 +88,8 @@ def _shares(scene: Scene, working: Working, asked: Pair) -> None:
     assert len(set(there[: len(rows)])) == 1
     assert sum(there) == amount(left)
     numbers = [piece.shape for piece in scene.pieces if piece.name.startswith("has/")]
-    assert {amount(one.caption) for one in numbers if isinstance(one, Words)} <= {there[0]}
+    captions = [one.caption for one in numbers if isinstance(one, Words)]
+    assert {amount(told) for told in captions if isinstance(told, Quantity)} <= {there[0]}
 
 
 def _rectangle(scene: Scene, asked: Pair) -> None:
@@ -108,20 +109,19 @@ def _rectangle(scene: Scene, asked: Pair) -> None:
 
 
 def _jumps(scene: Scene, asked: Pair) -> None:
-    """All jumps are as long as their number of groups, measured against the whole of the line."""
-    left, right = asked
-    points = [_middle(piece)[0] for piece in scene.pieces if piece.name.startswith("point/")]
+    """All jumps are of whole groups, measured by the numbers under the line, one behind the other from 0."""
+    _, right = asked
+    ticks = [piece.shape for piece in scene.pieces if piece.name.startswith("whole/")]
+    words = [one for one in ticks if isinstance(one, Words)]
+    places = [(one.x, amount(one.caption)) for one in words if isinstance(one.caption, Quantity)]
+    (start, low), (end, high) = min(places), max(places)
+    one = (end - start) / (high - low)
     hops = [piece.shape for piece in scene.pieces if isinstance(piece.shape, Hop)]
-    if not hops:
-        return
-    one = (max(points) - min(points)) / max(
-        [amount(left)] if max(points) > hops[-1].to_x else [_whole_groups(left, right)]
-    )
-    assert all(((hop.to_x - hop.x) / one / amount(right)).denominator == 1 for hop in hops)
-
-
-def _whole_groups(left: Quantity, right: Quantity) -> Fraction:
-    return amount(left) // amount(right) * amount(right)
+    here = start - low * one
+    for hop in hops:
+        assert hop.x == here
+        assert ((hop.to_x - hop.x) / one / amount(right)).denominator == 1
+        here = hop.to_x
 
 
 def _inside(scene: Scene) -> bool:
