@@ -14,6 +14,7 @@ from hypothesis import settings
 pytest.register_assert_rewrite("tests.kit")
 
 from tests.kit import once  # noqa: E402 - after the line above
+from tests.kit.few_cases import left_out  # noqa: E402 - the same
 from tests.kit.how_much import EXAMPLES, MORE, MORE_EXAMPLES  # noqa: E402 - the same
 from tests.kit.untried import untried  # noqa: E402 - the same
 
@@ -66,9 +67,12 @@ def pytest_collection_modifyitems(config: pytest.Config, items: list[pytest.Item
     is better not marked: it would be made twice.
     """
     if not MORE:
-        left = [item for item in items if item.get_closest_marker("more")]
+        # Whoever names one file wants all of it.
+        many = len({item.path for item in items}) > 1
+        few = set(left_out(sorted(item.nodeid for item in items))) if many else set()
+        left = [item for item in items if item.get_closest_marker("more") or item.nodeid in few]
         config.hook.pytest_deselected(items=left)
-        items[:] = [item for item in items if not item.get_closest_marker("more")]
+        items[:] = [item for item in items if not (item.get_closest_marker("more") or item.nodeid in few)]
     folders: dict[Path, int] = {}
     for item in items:
         folders.setdefault(item.path.parent, len(folders))

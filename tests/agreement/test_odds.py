@@ -9,6 +9,8 @@ from collections import Counter
 from fractions import Fraction
 from math import prod
 
+import pytest
+
 from onewhole.marking.diagnosis.chances import (
     AKIN_BESIDE,
     AKIN_WRITES,
@@ -128,6 +130,7 @@ LARGER = [
 ]
 
 
+@pytest.mark.more("marking/diagnosis/test_finding.py")
 def test_the_odds_are_those_of_bayes_to_the_last_digit() -> None:
     """For a steady pupil, one with two ideas, one all right, one outside, one with gaps."""
     steady = by_pattern("A01", PAGE)

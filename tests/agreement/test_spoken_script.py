@@ -87,6 +87,7 @@ def workings() -> Iterable[tuple[Question, Strategy]]:
     return chance.sample(pairs, 3 * SAMPLE)
 
 
+@pytest.mark.more("laws/test_speech.py")
 @pytest.mark.slow
 def test_every_sentence_reads_back_true_under_every_strategy() -> None:
     """Told in full, whatever is said of a working is true of it; every pattern of the space is met."""

@@ -85,6 +85,7 @@ COVERED = """() => {
 }"""
 
 
+@pytest.mark.more("browser/test_page_desk.py", "browser/test_marking.py")
 @pytest.mark.slow
 def test_nothing_lies_over_a_control(browser: Browser, tmp_path: Path) -> None:
     """On the pages of a class, with all that folds folded out, on a phone and on screens."""

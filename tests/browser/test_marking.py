@@ -161,6 +161,7 @@ ON_PAPER = """() => {
 }"""
 
 
+@pytest.mark.more("browser/test_marking_kept.py")
 def test_a_large_class_is_in_sight_and_counted_while_it_is_typed(large: Served, browser: Browser) -> None:
     """Twenty problems, twenty pupils on 1280 by 800; right of tried; no dot where kept; words leave."""
     typed = "\n".join(f"{at}. {at + 20} - {at}" for at in range(1, 21))

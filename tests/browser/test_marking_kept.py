@@ -92,6 +92,7 @@ def test_two_windows_never_overwrite_unseen(door: Served, page: Page) -> None:
     assert [one.text for one in cell_history(book, 1, 1, "K03", "1")] == ["third"]
 
 
+@pytest.mark.more("browser/test_marking.py")
 def test_the_choice_keeps_the_focus_while_other_windows_are_looked_at(door: Served, page: Page) -> None:
     """A row that says the same stays where it is; one that says something else is made anew."""
     book = door.door.books["mine"]
@@ -108,6 +109,7 @@ def test_the_choice_keeps_the_focus_while_other_windows_are_looked_at(door: Serv
     expect(page.locator("#clashes")).to_be_hidden()
 
 
+@pytest.mark.more("store/test_kills.py")
 @pytest.mark.slow
 def test_what_shows_as_kept_outlives_a_killed_program(tmp_path: Path, browser: Browser) -> None:
     """Killed while one types: typing goes on, nothing false shows as kept; all is, once it runs again."""

@@ -244,6 +244,7 @@ def test_composed_and_undone(page: Page) -> None:
     assert typed(page) == TWINS
 
 
+@pytest.mark.more("web/test_page_desk.py")
 def test_the_desk_is_left_while_a_page_is_composed(page: Page, door: Served) -> None:
     """The line on every page leads to it; it stands unsaved; undo leads to the draft and what is kept."""
     page.locator("#typed").focus()
@@ -278,6 +279,7 @@ def test_the_desk_is_left_while_a_page_is_composed(page: Page, door: Served) -> 
     assert kept.recipe
 
 
+@pytest.mark.more("web/test_page_desk.py")
 def test_wishes_that_clash_are_told(page: Page) -> None:
     """In words above the desk; what was typed stays."""
     page.get_by_text("Compose a page by wishes").click()

@@ -248,6 +248,7 @@ def test_recorded_by_the_key_and_filmed_in_step(door: Served, browser: Browser) 
     assert NightStep.SHOWN in steps_of(door.door.books["mine"], 1)[1]
 
 
+@pytest.mark.more("web/test_what_forms_saw.py")
 def test_what_cannot_be_sent_is_not_lost(door: Served, browser: Browser) -> None:
     """When the program does not answer, nothing is called kept; sent again it is. Thrown away, the one
     before stays.
@@ -283,6 +284,7 @@ def test_what_cannot_be_sent_is_not_lost(door: Served, browser: Browser) -> None
     assert recordings_of(door.door.books["mine"], 1) == ()
 
 
+@pytest.mark.more("presses/test_recording.py")
 def test_from_part_to_part_by_one_key(door: Served, browser: Browser) -> None:
     """Nothing is scrolled to: what is kept leads to the next part that is not recorded, until all are."""
     with window(browser, door.address, PHONE, blank=True) as page:

@@ -57,6 +57,7 @@ def test_from_an_empty_file_to_a_class_by_keyboard(browser: Browser, tmp_path: P
         assert named == ["Delta", "Sled", "Moth", None]
 
 
+@pytest.mark.more("web/test_welcome.py")
 def test_the_demo_is_opened_and_put_away_by_keyboard(browser: Browser, tmp_path: Path) -> None:
     """Every page of it says what it is; afterwards the welcome is there as before."""
     with served(tmp_path, Clock(WEDNESDAY)) as door, window(browser, door.address) as page:
@@ -92,6 +93,7 @@ def test_every_rule_is_kept_on_either_screen(club: Page) -> None:
         assert broken_on_either_screen(club) == [], place
 
 
+@pytest.mark.more("web/test_hostile.py")
 def test_hostile_names_are_text_and_push_nothing_off(browser: Browser, tmp_path: Path) -> None:
     """A script, a formula, a sign that turns the text round, eighty wide letters; one too long is told."""
     with (

@@ -165,6 +165,7 @@ def test_a_second_start_opens_a_window_into_the_first(
     assert list((tmp_path / "onewhole" / "open").iterdir()) == []
 
 
+@pytest.mark.more("desk/keep/test_backups.py")
 @pytest.mark.enable_socket
 def test_a_day_begins_with_a_backup(tmp_path: Path) -> None:
     """Of a file that is there."""
@@ -175,6 +176,7 @@ def test_a_day_begins_with_a_backup(tmp_path: Path) -> None:
     assert len(list((tmp_path / "backups").glob("room12.class.*.backup"))) == 1
 
 
+@pytest.mark.more("desk/keep/test_way_back.py")
 @pytest.mark.enable_socket
 def test_a_damaged_file_does_not_keep_the_door_shut(tmp_path: Path) -> None:
     """It is told in the terminal, every page says it, and the way to the backups is there."""
@@ -201,6 +203,7 @@ def test_a_port_that_is_taken_is_refused(tmp_path: Path, onewhole: Terminal) -> 
     assert "--port" in shown.err
 
 
+@pytest.mark.more("web/test_sign_in_page.py")
 @pytest.mark.asvs("V4.1.2", "V12.2.1")
 @pytest.mark.enable_socket
 @NEEDS_OPENSSL

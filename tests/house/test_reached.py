@@ -1,5 +1,7 @@
 """Nothing of the source is there for nobody: a door reaches it."""
 
+import pytest
+
 from tests.house.reach import doors, modules, uncalled, unreached
 
 #: What no door reaches and is kept all the same, each with its reason.
@@ -18,6 +20,7 @@ def test_a_door_reaches_everything() -> None:
     assert left == []
 
 
+@pytest.mark.more("house/test_docs.py")
 def test_what_is_kept_is_there() -> None:
     """The list of what is kept names nothing that is reached or gone."""
     assert set(unreached()) >= set(KEPT)

@@ -31,6 +31,7 @@ def test_pupils_without_a_steady_idea_are_hardly_ever_given_one(seen: tuple[Tria
     assert wrongly.value < 0.02
 
 
+@pytest.mark.more("lab/test_steps.py")
 def test_what_is_said_to_fit_is_true(seen: tuple[Trial, ...]) -> None:
     """Nine of ten findings that say "likely" name the true idea."""
     sure = [one for one in seen if one.likely]

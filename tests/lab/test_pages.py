@@ -10,6 +10,7 @@ from onewhole.problems.twins import twin_key
 from onewhole.statements.reading import read_statement
 
 
+@pytest.mark.more("lab/test_topics.py")
 @pytest.mark.parametrize("make", [random_page, look_alikes, in_columns, composed])
 def test_a_page_comes_from_its_seed(make: object) -> None:
     """So many problems, the same for the same seed, others for another; all can be labelled."""

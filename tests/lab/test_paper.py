@@ -55,6 +55,7 @@ def test_a_hand_stays_in_its_place() -> None:
     assert not dark[:, 240:280].any()
 
 
+@pytest.mark.more("presses/paper/test_reading_pages.py")
 def test_papers_are_read_from_the_printer_to_the_answer() -> None:
     """Printed, written on, photographed, found, cut and read: every cell is there, none read wrongly."""
     cells = papers(SHEET, lambda chance: FontHand(FONT, chance), EASY, 2, "test")

@@ -64,6 +64,7 @@ def roads() -> tuple[tuple[TermNight, ...], ...]:
     return term([random_page(8, 1), sums_and_differences(2)], "few 22", nights=A_FEW)
 
 
+@pytest.mark.more("lab/test_outside.py")
 def test_both_roads_read_the_same_nights(roads: tuple[tuple[TermNight, ...], ...]) -> None:
     """The truth is the same, and so is what is said on the first night, which has nothing before it."""
     bare, own = roads

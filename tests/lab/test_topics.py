@@ -33,6 +33,7 @@ def test_what_is_said_of_two_classes() -> None:
     assert not [one for one in seen if one.likely and not one.holds]
 
 
+@pytest.mark.more("lab/test_pages.py")
 def test_every_topic_has_its_row() -> None:
     """With as many cells as the head."""
     part = other_topics(1, None)

@@ -367,6 +367,7 @@ def _texts(paths: Iterable[Path]) -> set[str]:
     return found
 
 
+@pytest.mark.more("store/test_kills.py")
 @pytest.mark.slow
 def test_told_as_kept_is_kept_whatever_is_done() -> None:
     """In so many orders of answers, erasings, backups brought back, files moved and torn, and kills."""

@@ -68,6 +68,7 @@ def test_a_line_is_uncovered_from_left_to_right() -> None:
     assert np.abs(shown[-1][area] - wanted).max() <= 1
 
 
+@pytest.mark.more("desk/walkthrough/test_film.py")
 def test_changed_says_where() -> None:
     """Outside the part that changed, a frame is as the one before it."""
     before: Pixels | None = None

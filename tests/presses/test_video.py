@@ -185,6 +185,7 @@ def test_damaged_part_is_refused_and_the_old_film_stays(tmp_path: Path) -> None:
     assert sorted(file.name for file in tmp_path.iterdir()) == ["film.mp4", "parts"]
 
 
+@pytest.mark.more("desk/walkthrough/test_film.py")
 def test_poster_shows_the_first_problem_and_the_title() -> None:
     """A PNG of the film's size; another problem or another title makes another poster."""
     first = poster(kites(), WORDS)

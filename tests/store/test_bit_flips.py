@@ -11,6 +11,8 @@ from collections.abc import Iterator
 from contextlib import closing
 from pathlib import Path
 
+import pytest
+
 from onewhole.errors import OnewholeError
 from onewhole.store.digest_check import check_rows
 from onewhole.store.digests import DIGESTED, HEADS
@@ -68,6 +70,7 @@ def _bits(content: bytes) -> Iterator[int]:
         yield chance.choice(written) * 8 + chance.randrange(8)
 
 
+@pytest.mark.more("store/test_damaged.py")
 def test_no_bit_turns_over_unnoticed(tmp_path: Path, full_file: bytes) -> None:
     """Nowhere in the file; a fault of the program is none of the three either."""
     path = tmp_path / "a.class"

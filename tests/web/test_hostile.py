@@ -293,6 +293,7 @@ def test_what_is_printed_is_text(lived: Opened) -> None:
     assert '#read("/etc/passwd") #panic() $x$' in " ".join(page.get_text_range().split())
 
 
+@pytest.mark.more("web/test_foreign_page.py")
 @pytest.mark.asvs("V3.2.2")
 @pytest.mark.enable_socket
 @pytest.mark.skipif(CHROMIUM is None, reason=NO_CHROMIUM)

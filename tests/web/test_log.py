@@ -30,6 +30,7 @@ def lived(tmp_path: Path) -> Iterator[Opened]:
         yield door
 
 
+@pytest.mark.more("web/test_privacy_round.py")
 @pytest.mark.slow
 @pytest.mark.asvs("V14.2.1", "V14.2.4", "V16.2.5", "V16.4.1")
 def test_no_name_and_no_answer_is_logged(lived: Opened, caplog: pytest.LogCaptureFixture) -> None:

@@ -56,6 +56,7 @@ def test_a_choice_is_kept_and_printed_in_one_click(door: Opened) -> None:
     assert "Answer key" in pdf.words(came.content)[0]
 
 
+@pytest.mark.more("desk/page/test_fitting.py")
 def test_where_it_does_not_fit_it_says_so_and_offers_the_nearest(door: Opened) -> None:
     """Nothing is printed and no step is kept before the teacher takes the nearest."""
     form = dict(form_to(door.get(AT).text, AT).fields) | {"fit": "1"}
@@ -76,6 +77,7 @@ def test_where_it_does_not_fit_it_says_so_and_offers_the_nearest(door: Opened) -
     assert pdf.pages(door.post("/mine/1/page/printed", **dict(typed.fields)).content) == 2
 
 
+@pytest.mark.more("presses/test_page_map.py")
 def test_marks_and_a_copy_for_each_pupil(door: Opened) -> None:
     """Kept for the class and told; every copy has its pupil's code, and the answers have no marks."""
     form = dict(form_to(door.get(AT).text, AT).fields) | {"place_workings": "", "place_family": ""}

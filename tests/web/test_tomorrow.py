@@ -106,6 +106,7 @@ def test_many_nights_not_read_yet_are_read_as_long_work(tmp_path: Path) -> None:
         assert "See first" in door.get("/mine/1/night/5/tomorrow").text
 
 
+@pytest.mark.more("desk/tomorrow/test_morning.py")
 def test_the_pages_are_made_as_long_work_and_given_as_pdf(
     door: Opened, monkeypatch: pytest.MonkeyPatch
 ) -> None:

@@ -113,6 +113,7 @@ def test_another_class_is_a_link_beside_the_name(club: Opened) -> None:
     assert club.get("/mine/keep?of=kites").status == 200
 
 
+@pytest.mark.more("desk/classes/test_week.py")
 def test_nights_are_read_by_a_button_and_counted_then(tmp_path: Path) -> None:
     """The page says how many are not read; the reading is long work and leads back."""
     with lived_in(tmp_path, read=False) as club:

@@ -84,6 +84,7 @@ def test_the_demo_is_never_mixed_with_the_class(door: Opened) -> None:
         assert banner not in door.get(f"/mine/1/{place}").text
 
 
+@pytest.mark.more("desk/classes/test_demo.py")
 def test_the_demo_is_put_away(door: Opened) -> None:
     """After a question; its file is gone, the class's own is as it was, and it can be opened anew."""
     door.post("/demo")

@@ -3,6 +3,8 @@
 import json
 from fractions import Fraction
 
+import pytest
+
 from lab.spaces import additions, subtractions
 from onewhole.languages.english.words import ClassWords
 from onewhole.misconceptions.catalogue import shows
@@ -17,6 +19,7 @@ from onewhole.writers.json_lines import patterns_object, value_text, working_obj
 WORDS = ClassWords()
 
 
+@pytest.mark.more("commands/test_sessions.py")
 def test_every_line_typed_again_is_worth_what_it_says() -> None:
     """On every difference and sum of sixths up to 2 5/6, by every strategy: `text` reads back to `value`."""
     seen = 0

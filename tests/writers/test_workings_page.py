@@ -59,6 +59,7 @@ def test_a_hard_fact_is_its_sentence_with_formulas() -> None:
     )
 
 
+@pytest.mark.more("writers/test_look.py")
 @pytest.mark.parametrize(("paper", "size"), COMBINED)
 def test_no_problem_is_split(paper: str, size: str) -> None:
     """Label, lines and checks of a problem of Room 12 stand on one page."""

@@ -7,6 +7,7 @@ train      train on every GPU, or on the processor, and tell what the network sa
 more       train on from the weights that are shipped, on one device, and tell the same
 export     write FOLDER/ink.onnx from FOLDER/out/ink.pt
 sheet      write the sheet of test cells, cells.png and cells.json
+measure    let FOLDER/out/ink.pt read new cells (seed 77), for `figures`
 figures    print the tables of docs/reading-model.md
 =========  ====================================================================================
 
@@ -23,6 +24,8 @@ from typing import Any, Final
 #: What evens out the likelihoods of digits, minus, unit, kind and struck; set on the cells that tune.
 HEATS: Final = (1.0, 0.95, 0.95, 1.0, 1.0)
 _SEED: Final = 14
+#: Of cells that nothing was chosen on.
+_NEW_SEED: Final = 77
 _CELLS: Final = 16384
 
 
@@ -55,6 +58,10 @@ def _sheet(folder: Path) -> None:
     sheet.sheet(training.Stock.load(folder, "cpu"), "cpu", 5, folder)
 
 
+def _measure(folder: Path) -> None:
+    importlib.import_module("tools.ink.course").measure(folder / "out" / "ink.pt", folder, _NEW_SEED)
+
+
 def _figures(folder: Path) -> None:
     for row in importlib.import_module("tools.ink.figures").rows(folder / "out", folder, HEATS, _CELLS):
         print(row, flush=True)
@@ -67,6 +74,7 @@ _STEPS: Final[dict[str, Callable[[Path], Any]]] = {
     "more": _more,
     "export": _export,
     "sheet": _sheet,
+    "measure": _measure,
     "figures": _figures,
 }
 

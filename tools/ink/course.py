@@ -9,7 +9,7 @@ import torch
 from tools.ink.bank import Whims
 from tools.ink.cells import Mix
 from tools.ink.measuring import collect
-from tools.ink.network import SHAPE
+from tools.ink.network import SHAPE, Reader
 from tools.ink.training import Course, Stock, train
 
 _SMALLER: Final = Mix(scale=(0.6, 1.15), small=(0.42, 0.7))
@@ -71,6 +71,16 @@ def go_on(weights: Path, folder: Path) -> None:
     course = replace(MORE, start=weights, swift=device != "cpu", shape=SHAPE)
     reader = train(stock, device, course, folder / "out")
     collect(reader, stock, device, _SEED, _TESTED, folder / "out", folder)
+
+
+def measure(weights: Path, folder: Path, seed: int) -> None:
+    """Let a trained network (`ink.pt`) read cells of a new seed, and keep what it says of them in `out`."""
+    (folder / "out").mkdir(exist_ok=True)
+    device = "cuda:0" if torch.cuda.is_available() else "cpu"
+    reader = Reader(*SHAPE).to(device)
+    reader.take(torch.load(weights, map_location=device))
+    reader.eval()
+    collect(reader, Stock.load(folder, device), device, seed, _TESTED, folder / "out", folder)
 
 
 def _one(rank: int, ranks: int, folder: Path) -> None:

@@ -74,6 +74,7 @@ def test_what_is_locked_elsewhere_opens(size: int) -> None:
     assert unlocked(_lock(plain, "six kîtes over the hill"), "six kîtes over the hill") == plain
 
 
+@pytest.mark.more("store/test_damaged.py")
 @pytest.mark.asvs("V11.3.2")
 def test_the_library_writes_the_format() -> None:
     """Its first line, a passphrase as the only way in, and work that is opened here; no word can be read."""

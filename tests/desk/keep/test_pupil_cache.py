@@ -34,6 +34,7 @@ def _filled(caches: "dict[str, _lru_cache_wrapper[object]]") -> set[str]:
     return {name for name, one in caches.items() if one.cache_info().currsize}
 
 
+@pytest.mark.more("web/test_privacy_round.py")
 @pytest.mark.asvs("V14.2.2")
 def test_an_erased_pupil_is_in_no_cache(tmp_path: Path) -> None:
     """Every cache of the desk that could hold an answer is empty after the erasing, and was not before."""
@@ -64,6 +65,7 @@ def test_what_is_just_computed_while_a_pupil_is_erased_is_not_remembered() -> No
     assert computed == ["4 7/8"] * 2
 
 
+@pytest.mark.more("web/test_privacy_round.py")
 @pytest.mark.asvs("V14.2.2")
 def test_every_cache_of_the_desk_is_bounded() -> None:
     """None grows with the days of a year."""

@@ -83,6 +83,7 @@ def test_a_night_is_printed_as_its_class_prints(book: Store) -> None:
         printed_night(book, 1, 9, NOW)
 
 
+@pytest.mark.more("desk/page/test_fitting.py")
 def test_how_close_the_problems_stand_is_kept_too(book: Store) -> None:
     """It speaks instead of the page's own setting; where it cannot be, the nearest is told, and made."""
     many = "title: Many\nfit: 3\n\n" + "\n".join(f"{at}. {at + 5} 1/6 - 2 5/6" for at in range(1, 41))

@@ -201,6 +201,7 @@ def test_review_and_an_example() -> None:
         ),
     ],
 )
+@pytest.mark.more("web/test_page_desk.py")
 def test_wishes_that_clash(wishes: Wishes, words: str) -> None:
     """They are named with the nearest that can be met, and those can."""
     with pytest.raises(ClashError) as clash:

@@ -8,6 +8,8 @@ import subprocess
 import sys
 from pathlib import Path
 
+import pytest
+
 from onewhole.desk.paper.night_papers import night_papers
 from onewhole.store.opening import open_store
 from tests.house.plan import ROOT
@@ -79,6 +81,7 @@ print(json.dumps({"kills": turn + 1, "acts": acts}))
 """
 
 
+@pytest.mark.more("store/test_kills.py")
 def test_what_was_told_of_papers_is_kept(tmp_path: Path) -> None:
     """After every kill: cells and answers agree, and no reading is there in part."""
     path = tmp_path / "room12.class"

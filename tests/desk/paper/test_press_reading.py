@@ -5,6 +5,7 @@ from pathlib import Path
 
 import cv2
 import numpy as np
+import pytest
 from numpy.typing import NDArray
 from PIL import Image
 
@@ -73,6 +74,7 @@ def test_what_a_pen_wrote_is_read_and_kept(tmp_path: Path) -> None:
     book.close()
 
 
+@pytest.mark.more("presses/paper/test_reading_pages.py")
 def test_pages_that_were_printed_in_other_ways_are_read_too(tmp_path: Path) -> None:
     """With windows, where the class prints with lines by now; and some one way, some the other."""
     book = paper_class(tmp_path / "room12.class", 2, TYPED)

@@ -50,6 +50,7 @@ def test_a_pupil_who_was_away_handed_nothing_in(book: Store) -> None:
     assert (last.handed_in, last.right, last.written, last.asked) == (False, 0, 0, 12)
 
 
+@pytest.mark.more("marking/diagnosis/test_finding.py")
 def test_findings_fade_and_run_out_a_day_after_their_last(book: Store) -> None:
     """Good on their last day, run out the day after; nothing is told in the words of a label."""
     first = story(book, 1, "K06", TODAY).hints[-1]

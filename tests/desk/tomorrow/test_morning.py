@@ -164,6 +164,7 @@ def test_one_file_holds_everything_that_tomorrow_is_printed(book: Store, tmp_pat
     assert "Ada Delta" not in " ".join(text for text in made[True] if "Date" in text)
 
 
+@pytest.mark.more("writers/test_morning_page.py")
 def test_the_pages_are_printed_with_the_moves_in_them(book: Store, tmp_path: Path) -> None:
     """Each page is a PDF, the night is kept as regrouped, and older pages are put away."""
     folder = tmp_path / "made"

@@ -251,6 +251,7 @@ def test_a_plan_is_kept_by_night(book: Store) -> None:
         FilmPlan(minutes=0)
 
 
+@pytest.mark.more("presses/test_recording.py")
 def test_a_recording_for_another_board_is_not_heard_and_said(book: Store, tmp_path: Path) -> None:
     """Another strategy has other steps: the recording stays, the film is silent there, the notes say so;
     making the film marks the night as shown.

@@ -201,6 +201,7 @@ def test_a_page_that_takes_too_long_is_not_in_the_way_of_the_next() -> None:
     assert found[2].name == "scan.pdf, page 3"
 
 
+@pytest.mark.more("presses/paper/test_reading_pages.py")
 def test_the_largest_that_is_read_fits_the_memory() -> None:
     """64 megapixels in colour, which no JPEG, are read; a picture of one more is not."""
     assert max(_one(saved(Image.new("RGB", (8000, 8000), "white"), "PNG")).grey.shape) <= LONGEST

@@ -92,6 +92,7 @@ def test_a_folder_that_is_all_glare_is_told() -> None:
     assert (found.pages, found.found) == ((), (NoPage("1.jpg"),))
 
 
+@pytest.mark.more("desk/paper/test_press_reading.py")
 def test_several_papers_on_a_table() -> None:
     """Copies of one page have the same marks: each is found, with the code of its pupil."""
     pages = [paper(LINES, 1, "K01", dotted), paper(LINES, 2, "K01", dotted), paper(LINES, 1, "K02", dotted)]
@@ -218,6 +219,7 @@ def test_a_page_with_the_right_marks_and_other_print_is_not_cut() -> None:
     assert _read(_shot(grey), text=LARGE).found == (NotFlat("1.jpg"),)
 
 
+@pytest.mark.more("desk/paper/test_press_reading.py")
 def test_of_one_page_of_one_pupil_the_sharper_picture_is_taken() -> None:
     """Whichever came first, and it is told; a page that lacks is told by pupil."""
     sharp, blurred = _shot(paper(LINES, 1, "K02")), _shot(paper(LINES, 1, "K02"), KINDS["blurred"])
@@ -259,6 +261,7 @@ def test_too_many_files_are_told(monkeypatch: pytest.MonkeyPatch) -> None:
     assert [name for name, _ in files] == ["3.txt", "4.txt"]
 
 
+@pytest.mark.more("presses/paper/test_decoding.py")
 def test_a_picture_that_takes_hours_to_look_at_is_ended() -> None:
     """Forty thousand squares may each be a mark; the limit of time holds for looking as for decoding."""
     across, down = np.indices((4000, 4000)) // 20
@@ -274,6 +277,7 @@ def _png(grey: Grey) -> bytes:
     return file.tobytes()
 
 
+@pytest.mark.more("presses/paper/test_decoding.py")
 def test_a_picture_full_of_marks_gives_no_page_and_ends() -> None:
     """The marks of one page, a thousand times; how often they are put together has a limit."""
     numbers = corner_marks(PageMarks(mapped(LARGE).key, 1))
