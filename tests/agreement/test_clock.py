@@ -11,9 +11,9 @@ from itertools import islice
 
 import pytest
 
+from onewhole.languages.class_words import ClassWords
 from onewhole.languages.english.reasons import reason_told
 from onewhole.languages.english.speech import say
-from onewhole.languages.english.words import ClassWords
 from onewhole.marking.reading.answer import Unreadable, read_written
 from onewhole.marking.reading.expected import expect
 from onewhole.marking.reading.mark import Verdict, mark

@@ -15,7 +15,7 @@ from fractions import Fraction
 
 import pytest
 
-from onewhole.languages.english.words import ClassWords
+from onewhole.languages.class_words import ClassWords
 from onewhole.notations.sentences.speech import spoken
 from onewhole.notations.text import text
 from onewhole.number.quantity import Quantity

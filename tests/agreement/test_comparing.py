@@ -18,7 +18,7 @@ from math import lcm
 
 import pytest
 
-from onewhole.languages.english.words import ClassWords
+from onewhole.languages.class_words import ClassWords
 from onewhole.notations.sentences.speech import spoken as spoken_aloud
 from onewhole.problems.answer import answer
 from onewhole.statements.expression import quantities

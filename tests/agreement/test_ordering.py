@@ -14,7 +14,7 @@ from itertools import combinations
 
 import pytest
 
-from onewhole.languages.english.words import ClassWords
+from onewhole.languages.class_words import ClassWords
 from onewhole.pictures.choosing import picture
 from onewhole.problems.answer import answer
 from onewhole.statements.reading import read_statement

@@ -14,7 +14,7 @@ from itertools import chain
 
 import pytest
 
-from onewhole.languages.english.words import ClassWords
+from onewhole.languages.class_words import ClassWords
 from onewhole.number.ladder import Style, decimal, measure, mixed
 from onewhole.number.quantity import Quantity, usual, whole
 from onewhole.problems.answer import answer

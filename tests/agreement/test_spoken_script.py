@@ -16,7 +16,7 @@ from itertools import islice
 
 import pytest
 
-from onewhole.languages.english.words import ClassWords
+from onewhole.languages.class_words import ClassWords
 from onewhole.misconceptions.catalogue import shows
 from onewhole.notations.sentences.speech import spoken as spoken_aloud
 from onewhole.notations.sentences.speech import words_spoken

@@ -4,7 +4,7 @@ from pathlib import Path
 
 import pytest
 
-from onewhole.languages.english.words import ClassWords
+from onewhole.languages.class_words import ClassWords
 from onewhole.notations.svg import svg
 from onewhole.pictures.choosing import picture
 from onewhole.pictures.picture import PictureKind

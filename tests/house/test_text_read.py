@@ -96,7 +96,7 @@ READERS = {
     "languages/spanish/speech.py": "what is counted behind a number of a typed text, which it agrees with",
     "languages/spanish/wordings.py": WORD,
     "languages/spanish/words.py": WORD,
-    "languages/portuguese/words.py": WORD,
+    "languages/portuguese.py": WORD,
     "languages/table.py": "the letters that stand for a language, as typed",
     "marking/diagnosis/history.py": "the name by which a set of ideas is kept",
     "marking/diagnosis/notebook_text.py": "where the reader of records says a fault is",

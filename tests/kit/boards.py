@@ -4,7 +4,7 @@ from collections.abc import Iterator
 from dataclasses import replace
 from fractions import Fraction
 
-from onewhole.languages.english.words import ClassWords
+from onewhole.languages.class_words import ClassWords
 from onewhole.pictures.scene import Box, Look, Piece, Scene
 from onewhole.presses.frames import Frame, part_frames, parts
 from onewhole.statements.reading import read_expression, read_statement

@@ -3,8 +3,9 @@
 from collections.abc import Iterator
 from fractions import Fraction
 
+from onewhole.languages.class_words import ClassWords
 from onewhole.languages.english.reasons import reason_told
-from onewhole.languages.english.words import ClassWords
+from onewhole.languages.english.words import words_for
 from onewhole.notations.text import text
 from onewhole.number.ladder import Style
 from onewhole.number.quantity import Quantity
@@ -18,7 +19,7 @@ from onewhole.working.working import Working
 from tests.kit.saying import says
 from tests.kit.worked import all_workings
 
-STRIPS = ClassWords.for_whole("strip of kite paper")
+STRIPS = words_for("strip of kite paper")
 TITLE = "Room 12's kite club: Thursday's page, worked"
 SECONDS_A_CUE = 4
 

@@ -6,7 +6,8 @@ from dataclasses import dataclass
 from fractions import Fraction
 
 from onewhole.errors import OnewholeError
-from onewhole.languages.english.words import ClassWords, count_words
+from onewhole.languages.class_words import ClassWords
+from onewhole.languages.english.words import count_words
 from onewhole.number.quantity import Quantity, with_mark
 from onewhole.number.unit import Kind, unit_marked
 from onewhole.statements.expression import Expression, kind, quantities, value

@@ -4,7 +4,7 @@ import string
 
 from hypothesis import strategies as st
 
-from onewhole.languages.english.words import ClassWords
+from onewhole.languages.class_words import ClassWords
 from onewhole.notations.text import text
 from onewhole.problems.problem import Problem
 from onewhole.problems.worked import WorkedProblem

@@ -5,8 +5,8 @@ from itertools import cycle
 
 from hypothesis import strategies as st
 
-from onewhole.languages.english.own_story import OwnStory
-from onewhole.languages.english.words import ClassWords
+from onewhole.languages.class_words import OwnStory
+from onewhole.languages.english.words import words_for
 from onewhole.notations.text import text
 from onewhole.number.digits import in_digits
 from onewhole.number.ladder import Style
@@ -161,11 +161,11 @@ FURTHER = (*ORDERED, *ROUNDED, *OTHER_NAMES, *PRODUCTS, *EACH, *CLOCK_TIMES)
 #: One statement of each kind of unknown for each kind of amount, and for amounts under one.
 TOLD = (*_TWO, *THREE, *RENAMED, *ONE_OF_THREE, *FURTHER)
 
-TRAIL = replace(ClassWords.for_whole("trail mile"), story=OwnStory("the trail club", "walks"))
+TRAIL = replace(words_for("trail mile"), story=OwnStory("the trail club", "walks"))
 WORDS = (
-    ClassWords.for_whole("strip of kite paper"),
-    ClassWords.for_whole("strip"),
-    ClassWords.for_whole("orange"),
+    words_for("strip of kite paper"),
+    words_for("strip"),
+    words_for("orange"),
     TRAIL,
 )
 

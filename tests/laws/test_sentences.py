@@ -5,7 +5,7 @@ from fractions import Fraction
 
 from onewhole.languages.english.facts import fact_told
 from onewhole.languages.english.reasons import reason_told
-from onewhole.languages.english.words import ClassWords, measure_name, piece_name, place_name
+from onewhole.languages.english.words import measure_name, piece_name, place_name, words_for
 from onewhole.languages.table import LANGUAGES
 from onewhole.notations.sentences.speech import spoken
 from onewhole.notations.sentences.text import sentence_text
@@ -33,7 +33,7 @@ PROBLEMS = (
     "5/6 ? 7/8",
     "7 2/3 = 5 ?/6",
 )
-WORDS = ClassWords.for_whole("strip of kite paper", "trade")
+WORDS = words_for("strip of kite paper", "trade")
 #: Units by their names; "one" and "ones" are left out, because English says "the one that".
 UNITS = {
     *(piece_name(parts, count) for parts in range(2, 101) for count in (1, 2)),

@@ -8,8 +8,9 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from onewhole.findings.standard import StandardCode
+from onewhole.languages.class_words import ClassWords
 from onewhole.languages.english.word_problems.frames import FRAMES, OWN_FRAMES
-from onewhole.languages.english.words import ClassWords, article, measure_name, short
+from onewhole.languages.english.words import article, measure_name, short, words_for
 from onewhole.number.unit import MEASURES, Kind
 from onewhole.problems.problem import Problem
 from onewhole.problems.story_asks import Asks, asked
@@ -206,10 +207,9 @@ def test_the_audit_of_standards_is_content(typed: str) -> None:
 
 def test_k7_can_speak() -> None:
     """The same sheet with another word for the whole is told so."""
-    told = every("5 1/3 - 2 2/3", ClassWords.for_whole("strip"))[0].problem("1")
+    told = every("5 1/3 - 2 2/3", words_for("strip"))[0].problem("1")
     assert isinstance(told, Problem)
     codes = {
-        note.standard.code
-        for note in notes(WorkedSheet(Sheet((told,), Header(words=ClassWords.for_whole("circle")))))
+        note.standard.code for note in notes(WorkedSheet(Sheet((told,), Header(words=words_for("circle")))))
     }
     assert StandardCode.ONE_WHOLE in codes

@@ -4,7 +4,7 @@ from collections.abc import Iterable
 import pytest
 from hypothesis import given
 
-from onewhole.languages.english.words import ClassWords
+from onewhole.languages.class_words import ClassWords
 from onewhole.misconceptions.attempt import answer_claim
 from onewhole.misconceptions.catalogue import UnknownPatternError, by_id, indexed, patterns, shows
 from onewhole.misconceptions.pattern import Pattern, Topic

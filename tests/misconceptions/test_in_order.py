@@ -2,9 +2,9 @@
 
 import pytest
 
+from onewhole.languages.class_words import ClassWords
 from onewhole.languages.english.asks import ask_told
 from onewhole.languages.english.thoughts import thought_told
-from onewhole.languages.english.words import ClassWords
 from onewhole.misconceptions.asks.sizes import WhichPieces
 from onewhole.misconceptions.catalogue import by_id, shows
 from onewhole.misconceptions.pattern import luck

@@ -5,7 +5,7 @@ from fractions import Fraction
 
 import pytest
 
-from onewhole.languages.english.words import ClassWords
+from onewhole.languages.class_words import ClassWords
 from onewhole.notations.pencil import Bar, Letters, arrowhead, cross, lettered, root, turned
 from onewhole.number.ladder import mixed
 from onewhole.number.quantity import Quantity

@@ -7,14 +7,14 @@ from xml.etree.ElementTree import Element, fromstring
 import pytest
 
 from onewhole.languages.english.pictured import pictured
-from onewhole.languages.english.words import ClassWords
+from onewhole.languages.english.words import words_for
 from onewhole.notations.sentences.text import text_of
 from onewhole.notations.svg import mm, svg
 from onewhole.pictures.scene import Look, Piece, Scene, Stroke, Wedge
 from onewhole.presses.pdf import press
 from tests.kit.scenes import box, discs, number_line, strips
 
-WORDS = ClassWords.for_whole("strip of kite paper")
+WORDS = words_for("strip of kite paper")
 SVG = "{http://www.w3.org/2000/svg}"
 SCENES = [strips(), discs(), number_line()]
 

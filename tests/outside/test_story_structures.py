@@ -2,7 +2,7 @@
 
 import pytest
 
-from onewhole.languages.english.words import ClassWords
+from onewhole.languages.english.words import words_for
 from onewhole.problems.needs import needs
 from onewhole.problems.story_structure import Structure
 from onewhole.sheets.audit import audit
@@ -23,7 +23,7 @@ def test_word_problems_of_grade_4(typed: str) -> None:
 
     Source: 4.NF.B.3.d, CCSSM 2010 (read). With a picture set, none of our notes about them speaks.
     """
-    strip = ClassWords.for_whole("strip")
+    strip = words_for("strip")
     for seed in range(8):
         told = story(read_statement(typed), seed=seed, words=strip).problem("1")
         assert len(needs(told.statement).denominators) == 1

@@ -3,7 +3,7 @@ from itertools import combinations, pairwise
 
 import pytest
 
-from onewhole.languages.english.words import ClassWords
+from onewhole.languages.class_words import ClassWords
 from onewhole.notations.pencil import Letters, lettered
 from onewhole.notations.text import text
 from onewhole.number.quantity import Quantity

@@ -5,8 +5,8 @@ from itertools import pairwise
 
 import pytest
 
+from onewhole.languages.class_words import ClassWords
 from onewhole.languages.english.pictured import pictured
-from onewhole.languages.english.words import ClassWords
 from onewhole.notations.sentences.text import text_of
 from onewhole.pictures.choosing import chosen, picture, refusal
 from onewhole.pictures.picture import PictureKind

@@ -4,8 +4,8 @@ from fractions import Fraction
 
 import pytest
 
+from onewhole.languages.class_words import ClassWords
 from onewhole.languages.english.pictured import pictured
-from onewhole.languages.english.words import ClassWords
 from onewhole.notations.sentences.text import text_of
 from onewhole.pictures.half import half_marked
 from onewhole.pictures.number_line import number_line

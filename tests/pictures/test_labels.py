@@ -7,7 +7,7 @@ from itertools import pairwise
 import pytest
 from PIL import ImageFont
 
-from onewhole.languages.english.words import ClassWords
+from onewhole.languages.class_words import ClassWords
 from onewhole.notations.pencil import Bar, Letters, lettered
 from onewhole.number.quantity import Quantity
 from onewhole.pictures.labels import DIGITS, across

@@ -4,8 +4,8 @@ from fractions import Fraction
 
 import pytest
 
+from onewhole.languages.class_words import ClassWords
 from onewhole.languages.english.pictured import pictured
-from onewhole.languages.english.words import ClassWords
 from onewhole.notations.sentences.text import text_of
 from onewhole.number.quantity import Quantity
 from onewhole.pictures.choosing import chosen, picture, refusal

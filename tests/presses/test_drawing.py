@@ -7,7 +7,7 @@ import numpy as np
 import pytest
 from PIL import Image, ImageChops
 
-from onewhole.languages.english.words import ClassWords
+from onewhole.languages.english.words import words_for
 from onewhole.notations.svg import svg
 from onewhole.pictures.scene import Look, Piece, Scene
 from onewhole.pictures.tween import tween
@@ -15,7 +15,7 @@ from onewhole.presses.drawing import draw
 from onewhole.presses.pdf import press_images
 from tests.kit.scenes import box, discs, number_line, strips
 
-WORDS = ClassWords.for_whole("strip of kite paper")
+WORDS = words_for("strip of kite paper")
 SCENES = [strips(), discs(), number_line()]
 PAGE = """#set page(width: {0}pt, height: {1}pt, margin: 0pt)
 #image(bytes(sys.inputs.data), format: "svg", width: {0}pt, height: {1}pt, fit: "contain")"""

@@ -2,7 +2,7 @@
 
 import pytest
 
-from onewhole.languages.english.words import ClassWords
+from onewhole.languages.class_words import ClassWords
 from onewhole.sheets.header import Header, Paper, PictureSetting, Print, SettingError
 from onewhole.sheets.settings import SETTINGS, header_lines, header_of, setting_named
 from onewhole.working.strategies.table import strategy_named

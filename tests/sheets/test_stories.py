@@ -2,8 +2,9 @@
 
 import pytest
 
+from onewhole.languages.class_words import ClassWords
 from onewhole.languages.english.stories import KITE_PAPER
-from onewhole.languages.english.words import ClassWords
+from onewhole.languages.english.words import words_for
 from onewhole.problems.story_asks import NoStoryError
 from onewhole.problems.story_structure import Structure
 from onewhole.sentences.typed import typed_sentences
@@ -144,7 +145,7 @@ ASKED = read_statement("5 1/3 - 2 2/3")
 )
 def test_examples(typed: str, structure: Structure, words: str) -> None:
     """Units, plurals, parts of a strip and measures, letter for letter."""
-    told = story(read_statement(typed), structure=structure, words=ClassWords.for_whole("strip"))
+    told = story(read_statement(typed), structure=structure, words=words_for("strip"))
     assert told.words == words
     assert told.structure is structure
 

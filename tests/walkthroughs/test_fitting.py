@@ -4,7 +4,7 @@ import math
 
 import pytest
 
-from onewhole.languages.english.words import ClassWords
+from onewhole.languages.english.words import words_for
 from onewhole.statements.reading import read_statement
 from onewhole.walkthroughs.cue import Role
 from onewhole.walkthroughs.fitting import FASTEST, TooShortError, fitted
@@ -29,7 +29,7 @@ def lesson(*asked: str) -> Lesson:
     for label, typed in enumerate(asked, start=1):
         working = all_workings(typed)["regroup_first"]
         items.append(Item(str(label), read_statement(typed), working.answer, working))
-    words = ClassWords.for_whole("strip of kite paper")
+    words = words_for("strip of kite paper")
     return Lesson("Kites", "March 5", "Room 12's kite club", words, tuple(items))
 
 

@@ -2,7 +2,7 @@
 
 import pytest
 
-from onewhole.languages.english.words import ClassWords
+from onewhole.languages.class_words import ClassWords
 from onewhole.notations.text import text
 from onewhole.pictures.choosing import picture
 from onewhole.problems.answer import answer

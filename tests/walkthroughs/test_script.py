@@ -6,8 +6,9 @@ from fractions import Fraction
 
 import pytest
 
+from onewhole.languages.class_words import ClassWords
 from onewhole.languages.english.reasons import reason_told
-from onewhole.languages.english.words import ClassWords
+from onewhole.languages.english.words import words_for
 from onewhole.misconceptions.catalogue import by_id
 from onewhole.notations.sentences.speech import spoken, words_spoken
 from onewhole.number.ladder import mixed
@@ -30,7 +31,7 @@ from onewhole.working.reasons.regrouping import FullGroups, OneIsWorth, OpensOne
 from onewhole.working.strategies.regroup_first import REGROUP_FIRST
 from tests.kit.saying import written
 
-WORDS = ClassWords.for_whole("strip of kite paper", "regroup")
+WORDS = words_for("strip of kite paper", "regroup")
 NIGHT = (
     "5 4/6 - 2 1/6",
     "6 7/8 - 3 2/8",

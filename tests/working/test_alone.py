@@ -1,7 +1,7 @@
 import pytest
 
+from onewhole.languages.class_words import ClassWords
 from onewhole.languages.english.reasons import reason_told
-from onewhole.languages.english.words import ClassWords
 from onewhole.notations.sentences.text import text_of
 from onewhole.notations.text import text
 from onewhole.statements.reading import read_statement

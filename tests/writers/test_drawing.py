@@ -2,7 +2,7 @@
 
 import re
 
-from onewhole.languages.english.words import ClassWords
+from onewhole.languages.class_words import ClassWords
 from onewhole.pictures.choosing import picture
 from onewhole.pictures.picture import PictureKind
 from onewhole.statements.reading import read_statement

@@ -6,7 +6,7 @@ from fractions import Fraction
 import pytest
 
 from lab.spaces import additions, subtractions
-from onewhole.languages.english.words import ClassWords
+from onewhole.languages.class_words import ClassWords
 from onewhole.misconceptions.catalogue import shows
 from onewhole.problems.answer import answer
 from onewhole.statements.expression import value

@@ -2,7 +2,7 @@
 
 from fractions import Fraction
 
-from onewhole.languages.english.words import ClassWords
+from onewhole.languages.class_words import ClassWords
 from onewhole.number.unit import ONE, Unit
 from onewhole.pictures.caption import Count
 from onewhole.pictures.description import CutInto

@@ -9,7 +9,7 @@ from html.parser import HTMLParser
 import pytest
 
 from onewhole.languages.english.pictured import pictured
-from onewhole.languages.english.words import ClassWords
+from onewhole.languages.english.words import words_for
 from onewhole.notations.mathml import mathml
 from onewhole.notations.sentences.speech import spoken
 from onewhole.notations.sentences.text import text_of
@@ -120,7 +120,7 @@ def test_the_policy_lets_its_own_script_and_style_run_and_nothing_else(written: 
 def test_every_name_is_escaped() -> None:
     """A title, a club, a word for the whole and a note cannot become tags."""
     bad = '<script>alert("1 & 2")</script>'
-    words = ClassWords.for_whole("<em>strip</em>")
+    words = words_for("<em>strip</em>")
     page = Page(walkthrough_html(film(title=bad, words=words, name=f"{bad}'s club"), words, voice_note=bad))
     assert len(page.named("script")) == 1
     assert page.named("em") == []

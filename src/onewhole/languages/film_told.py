@@ -4,7 +4,7 @@ from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 from typing import Protocol
 
-from onewhole.languages.english.words import ClassWords
+from onewhole.languages.class_words import ClassWords
 from onewhole.number.quantity import Quantity
 from onewhole.number.unit import Unit
 from onewhole.sentences.node import Node

@@ -4,8 +4,7 @@ from collections.abc import Callable
 from dataclasses import dataclass
 from typing import Protocol
 
-from onewhole.languages.english.own_story import OwnStory
-from onewhole.languages.english.words import ClassWords
+from onewhole.languages.class_words import ClassWords, OwnStory
 from onewhole.languages.film_told import AfterTold, LinesTold, MistakeTold, OpeningTold
 from onewhole.languages.film_words import FilmWords
 from onewhole.languages.line_words import LineWords

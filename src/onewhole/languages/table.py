@@ -5,10 +5,10 @@ from dataclasses import replace
 from types import MappingProxyType
 
 from onewhole.errors import InputError
+from onewhole.languages.class_words import ClassWords
 from onewhole.languages.english.tongue import ENGLISH
-from onewhole.languages.english.words import ClassWords
 from onewhole.languages.language import Language
-from onewhole.languages.portuguese.tongue import PORTUGUESE
+from onewhole.languages.portuguese import PORTUGUESE
 from onewhole.languages.spanish.tongue import SPANISH
 
 LANGUAGES: Mapping[str, Language] = MappingProxyType({one.tag: one for one in (ENGLISH, SPANISH, PORTUGUESE)})
@@ -48,7 +48,7 @@ def words_at_home(words: ClassWords, own: ClassWords) -> ClassWords:
 
     ``own`` are the words in that language. Regrouping is called as in class.
 
-    >>> words_at_home(ClassWords.for_whole("strip"), LANGUAGES["es-US"].usual).whole
+    >>> words_at_home(words_for("strip"), LANGUAGES["es-US"].usual).whole
     'tira'
     """
     language = spoken_by(own)

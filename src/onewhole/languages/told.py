@@ -4,7 +4,7 @@ from collections.abc import Callable, Collection, Sequence
 from dataclasses import dataclass
 from typing import Protocol
 
-from onewhole.languages.english.words import ClassWords
+from onewhole.languages.class_words import ClassWords
 from onewhole.number.quantity import Quantity
 from onewhole.pictures.scene import Scene
 from onewhole.problems.about import About

@@ -6,7 +6,7 @@ from functools import cache
 from math import isqrt
 from typing import assert_never
 
-from onewhole.languages.english.words import ClassWords
+from onewhole.languages.class_words import ClassWords
 from onewhole.languages.table import spoken_by
 from onewhole.notations.text import grouped, printed
 from onewhole.number.ladder import Style

@@ -5,7 +5,7 @@ from fractions import Fraction
 from typing import assert_never
 from xml.etree.ElementTree import Element, SubElement, tostring
 
-from onewhole.languages.english.words import ClassWords
+from onewhole.languages.class_words import ClassWords
 from onewhole.languages.table import spoken_by
 from onewhole.notations.pencil import (
     APART,

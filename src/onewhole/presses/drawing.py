@@ -11,7 +11,7 @@ from typing import Final, assert_never
 import numpy as np
 from PIL import Image, ImageChops, ImageDraw, ImageFont
 
-from onewhole.languages.english.words import ClassWords
+from onewhole.languages.class_words import ClassWords
 from onewhole.languages.table import spoken_by
 from onewhole.notations.pencil import (
     APART,

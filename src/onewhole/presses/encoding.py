@@ -10,7 +10,7 @@ import numpy as np
 from av.video.reformatter import ColorRange, Colorspace
 from numpy.typing import NDArray
 
-from onewhole.languages.english.words import ClassWords
+from onewhole.languages.class_words import ClassWords
 from onewhole.presses.frames import FramePart, part_frames
 from onewhole.presses.reveal import Area
 from onewhole.presses.sprites import Pixels

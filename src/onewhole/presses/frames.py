@@ -9,7 +9,7 @@ import numpy as np
 from PIL import Image
 
 from onewhole.errors import Fault
-from onewhole.languages.english.words import ClassWords
+from onewhole.languages.class_words import ClassWords
 from onewhole.languages.table import spoken_by
 from onewhole.pictures.changes import marks
 from onewhole.pictures.scene import Scene

@@ -6,7 +6,7 @@ from io import BytesIO
 import numpy as np
 from PIL import Image, ImageChops
 
-from onewhole.languages.english.words import ClassWords
+from onewhole.languages.class_words import ClassWords
 from onewhole.presses.board_paper import squared_paper
 from onewhole.presses.footer import paper_with_footer
 from onewhole.presses.frames import FramePart, part_frames, parts

@@ -17,7 +17,7 @@ import av
 import numpy as np
 from numpy.typing import NDArray
 
-from onewhole.languages.english.words import ClassWords
+from onewhole.languages.class_words import ClassWords
 from onewhole.presses.encoding import encode_part, encode_sound
 from onewhole.presses.files import FileRefused
 from onewhole.presses.frames import numbers, parts

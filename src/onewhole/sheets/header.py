@@ -4,7 +4,7 @@ from dataclasses import dataclass, field
 from enum import StrEnum
 
 from onewhole.errors import InputError
-from onewhole.languages.english.words import ClassWords
+from onewhole.languages.class_words import ClassWords
 from onewhole.languages.table import words_at_home
 from onewhole.sheets.film_address import check_address
 from onewhole.statements.statement import Statement

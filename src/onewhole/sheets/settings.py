@@ -5,7 +5,7 @@ from dataclasses import dataclass, replace
 from difflib import get_close_matches
 
 from onewhole.errors import InputError, OnewholeError
-from onewhole.languages.english.words import ClassWords
+from onewhole.languages.class_words import ClassWords
 from onewhole.languages.table import SPOKEN, code_of, language_named, spoken_by
 from onewhole.notations.text import text
 from onewhole.sentences.node import Thing

@@ -3,7 +3,7 @@
 from dataclasses import dataclass
 
 from onewhole.errors import InputError
-from onewhole.languages.english.words import ClassWords
+from onewhole.languages.class_words import ClassWords
 from onewhole.languages.table import SPOKEN, spoken_by
 from onewhole.notations.sentences.text import text_of
 from onewhole.notations.text import text

@@ -28,7 +28,7 @@ def fitted(lesson: Lesson, pace: Pace, minutes: int | None) -> tuple[Script, Tim
     reason is left out the first time. A cue that waits waits as long as the pace says. Raises TooShortError,
     which tells the shortest length there is.
 
-    >>> from onewhole.languages.english.words import ClassWords
+    >>> from onewhole.languages.class_words import ClassWords
     >>> from onewhole.problems.answer import answer
     >>> from onewhole.statements.reading import read_statement
     >>> from onewhole.walkthroughs.lesson import Item

@@ -4,7 +4,7 @@ from dataclasses import dataclass
 from enum import Enum
 from fractions import Fraction
 
-from onewhole.languages.english.words import ClassWords
+from onewhole.languages.class_words import ClassWords
 from onewhole.misconceptions.slip import Slip
 from onewhole.pictures.picture import Picture
 from onewhole.statements.statement import RightAnswer, Statement

@@ -3,7 +3,7 @@
 from dataclasses import dataclass
 from enum import Enum
 
-from onewhole.languages.english.words import ClassWords
+from onewhole.languages.class_words import ClassWords
 from onewhole.walkthroughs.lesson import Item, Length
 from onewhole.walkthroughs.memory import Memory
 

@@ -2,7 +2,7 @@
 
 import re
 
-from onewhole.languages.english.words import ClassWords
+from onewhole.languages.class_words import ClassWords
 from onewhole.languages.language import Language
 from onewhole.languages.table import spoken_by
 from onewhole.number.unit import Unit

@@ -1,6 +1,6 @@
 """What is said of a line and of a problem, where the ear can follow it."""
 
-from onewhole.languages.english.words import ClassWords
+from onewhole.languages.class_words import ClassWords
 from onewhole.languages.language import Language
 from onewhole.languages.table import SPOKEN, spoken_by
 from onewhole.sentences.sentence import Sentences

@@ -18,7 +18,7 @@ def script(lesson: Lesson, *, merge: int = 0) -> Script:
     but short ones is said more than four times. The same lesson gives the same script. Raises ValueError for
     another ``merge``, and for a lesson without problems.
 
-    >>> from onewhole.languages.english.words import ClassWords
+    >>> from onewhole.languages.class_words import ClassWords
     >>> from onewhole.problems.answer import answer
     >>> from onewhole.statements.reading import read_statement
     >>> from onewhole.walkthroughs.lesson import Item

@@ -3,7 +3,7 @@
 from fractions import Fraction
 from math import ceil
 
-from onewhole.languages.english.words import ClassWords
+from onewhole.languages.class_words import ClassWords
 from onewhole.languages.table import spoken_by
 from onewhole.notations.sentences.text import text_of
 from onewhole.notations.svg import svg

@@ -5,7 +5,7 @@ from dataclasses import replace
 from fractions import Fraction
 from itertools import islice
 
-from onewhole.languages.english.words import ClassWords
+from onewhole.languages.class_words import ClassWords
 from onewhole.languages.table import spoken_by
 from onewhole.pictures.choosing import picture
 from onewhole.pictures.columns import stills

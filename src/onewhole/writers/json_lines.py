@@ -4,7 +4,7 @@ from collections.abc import Iterable
 from fractions import Fraction
 from typing import assert_never
 
-from onewhole.languages.english.words import ClassWords
+from onewhole.languages.class_words import ClassWords
 from onewhole.languages.table import spoken_by
 from onewhole.misconceptions.slip import Slip
 from onewhole.notations.columns_mathml import columns_mathml

@@ -2,9 +2,9 @@
 
 from collections.abc import Collection, Sequence
 
+from onewhole.languages.class_words import ClassWords
 from onewhole.languages.english.asks import ask_told
 from onewhole.languages.english.thoughts import thought_told
-from onewhole.languages.english.words import ClassWords
 from onewhole.misconceptions.case import Case
 from onewhole.misconceptions.pattern import Pattern
 from onewhole.notations.sentences.text import text_of

@@ -3,7 +3,7 @@
 from collections.abc import Iterator
 from typing import assert_never
 
-from onewhole.languages.english.words import ClassWords
+from onewhole.languages.class_words import ClassWords
 from onewhole.languages.language import Language
 from onewhole.languages.table import SPOKEN, spoken_by
 from onewhole.notations.columns_text import columns_text

@@ -2,7 +2,7 @@
 
 from collections.abc import Sequence
 
-from onewhole.languages.english.words import ClassWords
+from onewhole.languages.class_words import ClassWords
 from onewhole.languages.table import spoken_by
 from onewhole.problems.about import About
 from onewhole.problems.needs import Operation

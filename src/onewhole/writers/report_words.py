@@ -9,10 +9,11 @@ from typing import assert_never
 
 from onewhole.findings.in_answer import Remark, Tier
 from onewhole.findings.status import Status
+from onewhole.languages.class_words import ClassWords
 from onewhole.languages.english.nights_told import held_told, withdrawn_told
 from onewhole.languages.english.placing import idea_called
 from onewhole.languages.english.simple_rule import simple_rule_told
-from onewhole.languages.english.words import ClassWords, names_listed
+from onewhole.languages.english.words import names_listed
 from onewhole.marking.diagnosis.diagnosis import Patterns
 from onewhole.marking.diagnosis.evidence import Speaks
 from onewhole.marking.diagnosis.finding import POSSIBLE_FROM

@@ -8,7 +8,7 @@ from fractions import Fraction
 from textwrap import wrap
 from xml.etree.ElementTree import Element, SubElement, tostring
 
-from onewhole.languages.english.words import ClassWords
+from onewhole.languages.class_words import ClassWords
 from onewhole.notations.pencil import INK, PAPER
 from onewhole.notations.svg import draw, labelled, mm
 from onewhole.pictures.skill_bars import MARGIN, ROW, TALL, SkillCounts, skill_bars

@@ -3,7 +3,7 @@
 import re
 from collections.abc import Iterator
 
-from onewhole.languages.english.words import ClassWords
+from onewhole.languages.class_words import ClassWords
 from onewhole.languages.language import Language
 from onewhole.languages.table import LANGUAGES, spoken_by
 from onewhole.notations.sentences.text import text_of

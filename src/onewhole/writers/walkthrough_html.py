@@ -11,7 +11,7 @@ from importlib.resources import files
 from string import Template
 from typing import assert_never
 
-from onewhole.languages.english.words import ClassWords
+from onewhole.languages.class_words import ClassWords
 from onewhole.languages.language import Language
 from onewhole.languages.table import LANGUAGES
 from onewhole.notations.mathml import mathml

@@ -4,12 +4,12 @@ import pytest
 
 from onewhole.languages.english.amounts import measured
 from onewhole.languages.english.making import told
-from onewhole.languages.english.words import ClassWords, article
+from onewhole.languages.english.words import article, words_for
 from onewhole.notations.sentences.text import text_of
 from onewhole.sentences.sentence import End
 from onewhole.statements.reading import read_quantity
 
-STRIP = ClassWords.for_whole("strip of paper")
+STRIP = words_for("strip of paper")
 
 
 @pytest.mark.parametrize(

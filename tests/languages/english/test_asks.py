@@ -6,9 +6,9 @@ from typing import get_args
 
 import pytest
 
+from onewhole.languages.class_words import ClassWords
 from onewhole.languages.english.asks import ask_told
 from onewhole.languages.english.thoughts import thought_told
-from onewhole.languages.english.words import ClassWords
 from onewhole.misconceptions.ask import Ask
 from onewhole.misconceptions.case import Case
 from onewhole.misconceptions.catalogue import by_id, patterns

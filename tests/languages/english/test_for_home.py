@@ -2,9 +2,9 @@
 
 import pytest
 
+from onewhole.languages.class_words import ClassWords
 from onewhole.languages.english.for_home import closing_told, opening_told, tonight_told, wording_told
 from onewhole.languages.english.home_questions import operation_asked, unit_asked
-from onewhole.languages.english.words import ClassWords
 from onewhole.notations.sentences.speech import spoken
 from onewhole.notations.sentences.text import text_of
 from onewhole.problems.about import About, Units

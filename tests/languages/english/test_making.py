@@ -1,7 +1,7 @@
 import pytest
 
 from onewhole.languages.english.making import amount, single, some
-from onewhole.languages.english.words import TAG, ClassWords
+from onewhole.languages.english.words import TAG, words_for
 from onewhole.notations.sentences.text import sentence_text
 from onewhole.number.ladder import decimal, measure, mixed, places
 from onewhole.number.quantity import Quantity, whole
@@ -9,7 +9,7 @@ from onewhole.number.unit import ONE
 from onewhole.sentences.node import Node
 from onewhole.sentences.sentence import End, Sentence
 
-STRIPS = ClassWords.for_whole("strip of kite paper")
+STRIPS = words_for("strip of kite paper")
 
 
 def _text(*nodes: Node) -> str:

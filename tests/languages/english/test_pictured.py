@@ -5,7 +5,7 @@ from fractions import Fraction
 import pytest
 
 from onewhole.languages.english.pictured import pictured
-from onewhole.languages.english.words import ClassWords
+from onewhole.languages.english.words import words_for
 from onewhole.notations.sentences.text import text_of
 from onewhole.number.ladder import decimal, measure, mixed, places
 from onewhole.number.quantity import Quantity, whole
@@ -28,7 +28,7 @@ from onewhole.pictures.description import (
 )
 from onewhole.pictures.scene import Scene
 
-WORDS = ClassWords.for_whole("strip of kite paper")
+WORDS = words_for("strip of kite paper")
 SIXTH, TEN = Unit(Fraction(1, 6)), Unit(Fraction(10))
 FOOT, INCH = measure("ft", "in").units
 

@@ -5,11 +5,12 @@ from typing import get_args
 
 import pytest
 
+from onewhole.languages.class_words import ClassWords
 from onewhole.languages.english.facts import fact_told
 from onewhole.languages.english.reasons import reason_told
 from onewhole.languages.english.unpictured import unpictured
 from onewhole.languages.english.unsuited import unsuited as unsuited_said
-from onewhole.languages.english.words import ClassWords
+from onewhole.languages.english.words import words_for
 from onewhole.notations.sentences.text import text_of
 from onewhole.number.ladder import Ladder, decimal, measure, mixed, places
 from onewhole.number.quantity import Quantity, whole
@@ -33,7 +34,7 @@ from onewhole.working.reasons.unsuited import Unsuited
 from onewhole.working.ways import WAYS
 from onewhole.working.work import work
 
-KITES = ClassWords.for_whole("strip of kite paper", "trade")
+KITES = words_for("strip of kite paper", "trade")
 
 #: Problems that between them use every strategy, every reason and every kind of number.
 PROBLEMS = [

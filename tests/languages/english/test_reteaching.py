@@ -3,9 +3,9 @@
 import pytest
 
 from onewhole.findings.group_kind import GroupKind
+from onewhole.languages.class_words import ClassWords
 from onewhole.languages.english.reteaching import MOST
 from onewhole.languages.english.reteaching import reteaching as sentences
-from onewhole.languages.english.words import ClassWords
 from onewhole.misconceptions.pattern import Family
 from onewhole.notations.sentences.text import text_of
 from onewhole.problems.about import About, Units

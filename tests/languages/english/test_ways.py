@@ -2,8 +2,8 @@
 
 import pytest
 
+from onewhole.languages.class_words import ClassWords
 from onewhole.languages.english.ways import way_of
-from onewhole.languages.english.words import ClassWords
 from onewhole.statements.reading import read_statement
 from onewhole.statements.statement import Question
 from onewhole.working.questions import suiting

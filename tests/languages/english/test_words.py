@@ -1,8 +1,8 @@
 import pytest
 
 from onewhole.errors import InputError
+from onewhole.languages.class_words import ClassWords
 from onewhole.languages.english.words import (
-    ClassWords,
     count_words,
     measure_name,
     names_listed,
@@ -11,6 +11,7 @@ from onewhole.languages.english.words import (
     plural,
     short,
     unit_name,
+    words_for,
 )
 from onewhole.number.ladder import measure, mixed, places
 from onewhole.number.unit import ONE
@@ -93,8 +94,8 @@ def test_plurals() -> None:
 
 def test_class_words() -> None:
     """The singular makes the plural, and both can be said."""
-    assert ClassWords.for_whole("tray", "trade") == ClassWords("tray", "trays", "trade")
-    assert ClassWords() == ClassWords.for_whole("whole")
+    assert words_for("tray", "trade") == ClassWords("tray", "trays", "trade")
+    assert ClassWords() == words_for("whole")
 
 
 @pytest.mark.parametrize("word", ["", "  ", "two\nlines"])

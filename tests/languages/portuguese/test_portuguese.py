@@ -4,7 +4,6 @@ from fractions import Fraction
 
 import pytest
 
-from onewhole.languages.portuguese.words import USUAL, count_words, read_whole, say
 from onewhole.languages.table import LANGUAGES
 from onewhole.notations.sentences.text import text_of
 from onewhole.number.ladder import mixed
@@ -21,6 +20,7 @@ from tests.kit.portuguese_reading import unsay_amount
 from tests.kit.sheets import worked_sheet
 
 PORTUGUESE = LANGUAGES["pt-BR"]
+USUAL = PORTUGUESE.usual
 #: Denominators and wholes that are walked; `make walk` takes every one to a hundred.
 PARTS, WHOLES = (
     sample((2, 3, 8, 10, 11, 12, 100), tuple(range(2, 101, 7)), tuple(range(2, 101))),
@@ -43,7 +43,7 @@ PARTS, WHOLES = (
 )
 def test_a_number_is_said(typed: str, said: str) -> None:
     """With the noun of a mixed number, and agreeing with what is counted."""
-    assert say(read_statement(f"{typed} + {typed}")) == f"{said} mais {said}"
+    assert PORTUGUESE.say(read_statement(f"{typed} + {typed}")) == f"{said} mais {said}"
 
 
 def test_every_number_reads_back_and_no_two_sound_alike() -> None:
@@ -53,7 +53,7 @@ def test_every_number_reads_back_and_no_two_sound_alike() -> None:
         for wholes in (None, *WHOLES):
             for top in (0, 1, 2, bottom - 1, bottom, bottom + 1, 2 * bottom - 1):
                 number = Quantity(mixed(bottom), (wholes, top))
-                said = say(number)
+                said = PORTUGUESE.say(number)
                 assert unsay_amount(said) == number.value, said
                 assert heard.setdefault(said, number.value) == number.value
 
@@ -61,17 +61,17 @@ def test_every_number_reads_back_and_no_two_sound_alike() -> None:
 def test_counts_agree_with_what_is_counted() -> None:
     """One, two and the hundreds have a feminine."""
     strip = Thing("tira", "tiras", feminine=True)
-    assert [count_words(count, strip) for count in (1, 2, 32, 201)] == [
+    assert [PORTUGUESE.count_words(count, strip) for count in (1, 2, 32, 201)] == [
         *("uma", "duas", "trinta e duas", "duzentas e uma"),
     ]
-    assert [count_words(count) for count in (16, 100, 101, 1000, 2100)] == [
+    assert [PORTUGUESE.count_words(count) for count in (16, 100, 101, 1000, 2100)] == [
         *("dezesseis", "cem", "cento e um", "mil", "dois mil e cem"),
     ]
 
 
 def test_the_page_for_home_is_in_portuguese_and_what_is_not_has_its_tag() -> None:
     """A page on mixed numbers is Portuguese throughout; a reason that has no words yet is tagged English."""
-    words = read_whole("uma tira", USUAL)
+    words = PORTUGUESE.read_whole("uma tira", USUAL)
     mixed_page = str(family_page(worked_sheet("whole: strip\n\n1. 7 2/6 - 3 5/6"), words).data)
     assert "en-US" not in mixed_page
     assert "Não há sextos suficientes" in mixed_page

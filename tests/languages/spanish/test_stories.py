@@ -6,8 +6,7 @@ from dataclasses import replace
 
 import pytest
 
-from onewhole.languages.english.own_story import OwnStory
-from onewhole.languages.english.words import ClassWords
+from onewhole.languages.class_words import ClassWords, OwnStory
 from onewhole.languages.spanish.stories import KITE_PAPER, amount_told
 from onewhole.languages.spanish.word_problems.frames import FRAMES, OWN_FRAMES
 from onewhole.languages.spanish.words import read_whole

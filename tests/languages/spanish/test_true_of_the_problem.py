@@ -10,7 +10,7 @@ from fractions import Fraction
 
 import pytest
 
-from onewhole.languages.english.words import ClassWords
+from onewhole.languages.class_words import ClassWords
 from onewhole.languages.spanish.words import read_whole
 from onewhole.languages.table import LANGUAGES, spoken_by
 from onewhole.notations.sentences.speech import spoken

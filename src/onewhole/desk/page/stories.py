@@ -2,8 +2,9 @@
 
 from dataclasses import replace
 
+from onewhole.languages.class_words import ClassWords
 from onewhole.languages.english.own_story import read_own_story
-from onewhole.languages.english.words import ClassWords
+from onewhole.languages.english.words import words_for
 from onewhole.notations.text import text
 from onewhole.sheets.reading_level import AIM, ReadingLevel
 from onewhole.sheets.stories import Story, story, structure_named
@@ -31,7 +32,7 @@ def tell(
     >>> tell("5 1/3 - 2 2/3", kind="compare", whole="strip").words.partition(".")[0]
     'All the strips are the same size'
     """
-    words = None if whole is None else ClassWords.for_whole(whole)
+    words = None if whole is None else words_for(whole)
     if stories is not None:
         words = replace(words or ClassWords(), story=read_own_story(stories))
     return story(

@@ -2,7 +2,7 @@
 
 from onewhole.errors import InputError
 from onewhole.languages.english.unsuited import unsuited
-from onewhole.languages.english.words import ClassWords
+from onewhole.languages.english.words import words_for
 from onewhole.notations.sentences.text import text_of
 from onewhole.statements.reading import read_statement
 from onewhole.statements.statement import AnotherName, Question, Statement
@@ -69,12 +69,12 @@ def work_every_way(problem: str) -> tuple[Working, ...]:
 
 def told(working: Working, whole: str = "whole", *, brief: bool = False, blank: int = 0) -> tuple[str, ...]:
     """Return a working as plain lines (see :func:`onewhole.writers.plain.working_lines`)."""
-    return working_lines(working, ClassWords.for_whole(whole), brief=brief, blank=blank)
+    return working_lines(working, words_for(whole), brief=brief, blank=blank)
 
 
 def as_object(working: Working, whole: str = "whole") -> Json:
     """Return a working as a JSON object."""
-    return working_object(working, ClassWords.for_whole(whole))
+    return working_object(working, words_for(whole))
 
 
 def _chosen(statement: Statement, strategy: str | None) -> NamedWay:

@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from onewhole.desk.classes.marked_nights import NightInput, marked_of
 from onewhole.desk.keep.pupil_cache import pupil_cache
 from onewhole.desk.pupil.report import reports
-from onewhole.languages.english.words import ClassWords
+from onewhole.languages.class_words import ClassWords
 from onewhole.marking.diagnosis.evidence import Speaks
 from onewhole.marking.diagnosis.report import Report, ReportRow
 from onewhole.marking.reading.answer import Blank, Unreadable, Written

@@ -4,10 +4,10 @@ from dataclasses import dataclass
 from typing import assert_never
 
 from onewhole.errors import InputError
+from onewhole.languages.class_words import ClassWords
 from onewhole.languages.english.unpictured import unpictured
 from onewhole.languages.english.unsuited import unsuited
 from onewhole.languages.english.ways import way_of
-from onewhole.languages.english.words import ClassWords
 from onewhole.notations.sentences.text import text_of
 from onewhole.pictures.choosing import PictureRefusedError, picture, refusal
 from onewhole.pictures.limits import BOARD

@@ -1,7 +1,8 @@
 """An amount that counts something: 1 strip, 2 1/6 strips, 5/6 of a strip, 5 feet 2 inches."""
 
+from onewhole.languages.class_words import ClassWords
 from onewhole.languages.english.making import Nodes
-from onewhole.languages.english.words import ClassWords, article, unit_called
+from onewhole.languages.english.words import article, unit_called
 from onewhole.number.ladder import Style
 from onewhole.number.quantity import Quantity, with_mark
 from onewhole.number.unit import DOLLAR, unit_marked
@@ -17,7 +18,7 @@ def measured(quantity: Quantity, words: ClassWords) -> Nodes:
     >>> from onewhole.languages.english.making import told
     >>> from onewhole.notations.sentences.text import text_of
     >>> from onewhole.statements.reading import read_quantity
-    >>> strip = ClassWords.for_whole("strip of paper")
+    >>> strip = words_for("strip of paper")
     >>> text_of(told(measured(read_quantity("2 1/6"), strip), "and", measured(read_quantity("5/6"), strip)))
     '2 1/6 strips of paper and 5/6 of a strip of paper.'
     """

@@ -2,6 +2,7 @@
 
 from typing import assert_never
 
+from onewhole.languages.class_words import ClassWords
 from onewhole.languages.english.asks_of_adding import ask_of_adding
 from onewhole.languages.english.asks_of_amounts import ask_of_amounts
 from onewhole.languages.english.asks_of_columns import ask_of_columns
@@ -13,7 +14,6 @@ from onewhole.languages.english.asks_of_pieces import ask_of_pieces
 from onewhole.languages.english.asks_of_products import ask_of_products
 from onewhole.languages.english.asks_of_rounding import ask_of_rounding
 from onewhole.languages.english.asks_of_sizes import ask_of_sizes
-from onewhole.languages.english.words import ClassWords
 from onewhole.misconceptions.ask import Ask
 from onewhole.misconceptions.asks.adding import AddingAsk
 from onewhole.misconceptions.asks.amounts import AmountAsk

@@ -2,8 +2,8 @@
 
 from typing import assert_never
 
+from onewhole.languages.class_words import ClassWords
 from onewhole.languages.english.making import Nodes, a_single, asked, some, told, units
-from onewhole.languages.english.words import ClassWords
 from onewhole.misconceptions.asks.opening import (
     CrossedOff,
     EnoughAlready,

@@ -2,6 +2,7 @@
 
 from typing import assert_never
 
+from onewhole.languages.class_words import ClassWords
 from onewhole.languages.english.making import (
     amount,
     bare,
@@ -12,7 +13,6 @@ from onewhole.languages.english.making import (
     told,
     units,
 )
-from onewhole.languages.english.words import ClassWords
 from onewhole.number.unit import ONE, Unit
 from onewhole.sentences.node import Counted, Said, Seam, Thing
 from onewhole.sentences.sentence import Sentences

@@ -2,8 +2,8 @@
 
 from collections.abc import Sequence
 
+from onewhole.languages.class_words import ClassWords
 from onewhole.languages.english.making import Nodes, a_single, bare, some, told, units
-from onewhole.languages.english.words import ClassWords
 from onewhole.number.unit import ONE, Unit
 from onewhole.sentences.node import Counted, Label, Seam, Thing, Typed
 from onewhole.sentences.sentence import Sentences

@@ -3,8 +3,8 @@
 from fractions import Fraction
 from typing import assert_never
 
+from onewhole.languages.class_words import ClassWords
 from onewhole.languages.english.making import a_single, told, units
-from onewhole.languages.english.words import ClassWords
 from onewhole.number.ladder import TEN
 from onewhole.number.unit import ONE, Unit
 from onewhole.problems.about import About, Units

@@ -5,8 +5,8 @@ The word for what goes to the next column is left to the class: it is written "a
 
 from typing import assert_never
 
+from onewhole.languages.class_words import ClassWords
 from onewhole.languages.english.making import Nodes, a_single, bare, some, told, units
-from onewhole.languages.english.words import ClassWords
 from onewhole.number.ladder import TEN
 from onewhole.number.unit import Unit
 from onewhole.sentences.node import Seam, Typed

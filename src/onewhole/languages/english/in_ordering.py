@@ -2,8 +2,8 @@
 
 from typing import assert_never
 
+from onewhole.languages.class_words import ClassWords
 from onewhole.languages.english.making import bare, told, units
-from onewhole.languages.english.words import ClassWords
 from onewhole.sentences.node import Seam
 from onewhole.sentences.sentence import Sentences
 from onewhole.working.reasons.ordering import (

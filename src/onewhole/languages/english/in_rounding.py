@@ -2,9 +2,9 @@
 
 from typing import assert_never
 
+from onewhole.languages.class_words import ClassWords
 from onewhole.languages.english.making import thing, told, units
 from onewhole.languages.english.wordings import rung_called
-from onewhole.languages.english.words import ClassWords
 from onewhole.number.unit import Kind, Unit
 from onewhole.sentences.node import Counted, Naming, Node, Said, Seam, Thing
 from onewhole.sentences.sentence import Sentences

@@ -3,8 +3,8 @@
 from fractions import Fraction
 from typing import assert_never
 
+from onewhole.languages.class_words import ClassWords
 from onewhole.languages.english.making import thing, told
-from onewhole.languages.english.words import ClassWords
 from onewhole.number.ladder import TEN, Style
 from onewhole.number.quantity import Quantity
 from onewhole.number.unit import Unit

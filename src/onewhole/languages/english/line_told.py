@@ -2,10 +2,10 @@
 
 from typing import assert_never
 
+from onewhole.languages.class_words import ClassWords
 from onewhole.languages.english.jumping import JUMP
 from onewhole.languages.english.making import Nodes, a_single, listed, some, told, units
 from onewhole.languages.english.rows_told import row_told
-from onewhole.languages.english.words import ClassWords
 from onewhole.number.unit import Unit
 from onewhole.sentences.node import Counted, Label, Node, Said, Seam, Typed
 from onewhole.sentences.sentence import Sentences

@@ -2,7 +2,8 @@
 
 from collections.abc import Sequence
 
-from onewhole.languages.english.words import TAG, ClassWords
+from onewhole.languages.class_words import ClassWords
+from onewhole.languages.english.words import TAG
 from onewhole.number.digits import in_digits, named_places
 from onewhole.number.ladder import Style
 from onewhole.number.quantity import Quantity, whole

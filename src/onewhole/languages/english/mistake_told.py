@@ -1,7 +1,7 @@
 """A likely mistake: how it is shown, and why it is not so."""
 
+from onewhole.languages.class_words import ClassWords
 from onewhole.languages.english.making import Nodes, a_single, told
-from onewhole.languages.english.words import ClassWords
 from onewhole.number.quantity import Quantity
 from onewhole.number.unit import ONE
 from onewhole.sentences.node import Counted, Said, Thing

@@ -3,9 +3,9 @@
 from collections.abc import Sequence
 from typing import assert_never
 
+from onewhole.languages.class_words import ClassWords
 from onewhole.languages.english.jumping import JUMP
 from onewhole.languages.english.making import Nodes, bare, listed, some, told, units
-from onewhole.languages.english.words import ClassWords
 from onewhole.number.quantity import Quantity
 from onewhole.number.unit import ONE, Unit
 from onewhole.sentences.node import Counted, Said, Seam

@@ -1,41 +1,25 @@
 """English: who a class tells its word problems of, and what they do with its wholes."""
 
-from dataclasses import dataclass
-
 from onewhole.errors import InputError
+from onewhole.languages.class_words import OwnStory
 
 _REMEDY = "Write who, and last what they do, as in: the trail club walks."
 _IRREGULAR = {"has": "have", "does": "do", "goes": "go"}
 _HISSES = ("sses", "xes", "zes", "ches", "shes")
 
 
-@dataclass(frozen=True, slots=True)
-class OwnStory:
-    """Who a class's stories are about, and the verb that says what they do: the trail club, walks.
+def verb_after_did(story: OwnStory) -> str:
+    """Return the verb after "did it".
 
-    The verb stands in the third person: one club, one class, one team does it.
+    >>> verbs = ("walks", "uses", "carries", "washes", "goes", "ties")
+    >>> [verb_after_did(OwnStory("it", does)) for does in verbs]
+    ['walk', 'use', 'carry', 'wash', 'go', 'tie']
     """
-
-    who: str
-    does: str
-
-    @property
-    def do(self) -> str:
-        """Return the verb after "did it".
-
-        >>> [OwnStory("it", does).do for does in ("walks", "uses", "carries", "washes", "goes", "ties")]
-        ['walk', 'use', 'carry', 'wash', 'go', 'tie']
-        """
-        if self.does in _IRREGULAR:
-            return _IRREGULAR[self.does]
-        if self.does.endswith("ies") and len(self.does) > len("ties"):
-            return f"{self.does[:-3]}y"
-        return self.does[:-2] if self.does.endswith(_HISSES) else self.does[:-1]
-
-    @property
-    def typed(self) -> str:
-        """Return it as it is typed."""
-        return f"{self.who} {self.does}"
+    if story.does in _IRREGULAR:
+        return _IRREGULAR[story.does]
+    if story.does.endswith("ies") and len(story.does) > len("ties"):
+        return f"{story.does[:-3]}y"
+    return story.does[:-2] if story.does.endswith(_HISSES) else story.does[:-1]
 
 
 #: A class that has named its wholes and no more.

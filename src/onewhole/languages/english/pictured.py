@@ -2,9 +2,10 @@
 
 from typing import assert_never
 
+from onewhole.languages.class_words import ClassWords
 from onewhole.languages.english.amounts import measured
 from onewhole.languages.english.making import Nodes, bare, listed, some, told, units
-from onewhole.languages.english.words import ClassWords, short
+from onewhole.languages.english.words import short
 from onewhole.number.digits import in_digits, named_places
 from onewhole.number.ladder import Style
 from onewhole.number.quantity import Quantity
@@ -70,7 +71,7 @@ def scene_words(scene: Scene, words: ClassWords) -> ClassWords:
     Where tens are counted and nothing is cut into parts, a one is a one and not what the class calls a whole.
 
     >>> from onewhole.number.unit import ONE
-    >>> scene_words(Scene(ONE.size, ONE.size, ()), ClassWords.for_whole("strip of paper")).wholes
+    >>> scene_words(Scene(ONE.size, ONE.size, ()), words_for("strip of paper")).wholes
     'strips'
     """
     written = [piece.shape.caption for piece in scene.pieces if isinstance(piece.shape, Words)]

@@ -2,6 +2,7 @@
 
 from typing import assert_never
 
+from onewhole.languages.class_words import ClassWords
 from onewhole.languages.english.comparing import comparing
 from onewhole.languages.english.dividing import dividing
 from onewhole.languages.english.in_columns import in_columns
@@ -12,7 +13,6 @@ from onewhole.languages.english.multiplying import multiplying
 from onewhole.languages.english.regrouping import regrouping
 from onewhole.languages.english.renaming import renaming
 from onewhole.languages.english.taking import taking
-from onewhole.languages.english.words import ClassWords
 from onewhole.sentences.sentence import Sentences
 from onewhole.working.reason import Reason
 from onewhole.working.reasons.columns import InColumns

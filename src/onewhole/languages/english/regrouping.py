@@ -2,8 +2,8 @@
 
 from typing import assert_never
 
+from onewhole.languages.class_words import ClassWords
 from onewhole.languages.english.making import a_single, some, told, units
-from onewhole.languages.english.words import ClassWords
 from onewhole.number.unit import Unit
 from onewhole.sentences.node import Counted, Said, Seam, Thing, Typed
 from onewhole.sentences.sentence import Sentences

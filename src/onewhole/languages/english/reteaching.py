@@ -8,8 +8,8 @@ from fractions import Fraction
 from typing import assert_never
 
 from onewhole.findings.group_kind import GroupKind
+from onewhole.languages.class_words import ClassWords
 from onewhole.languages.english.making import a_single, some, told, units
-from onewhole.languages.english.words import ClassWords
 from onewhole.misconceptions.pattern import Family
 from onewhole.number.unit import ONE, Unit
 from onewhole.problems.about import About, Units

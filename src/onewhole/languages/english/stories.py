@@ -6,12 +6,19 @@ from fractions import Fraction
 from string import Formatter
 from typing import assert_never
 
+from onewhole.languages.class_words import ClassWords
 from onewhole.languages.english.amounts import a_whole, measured, of_one
 from onewhole.languages.english.making import Nodes, listed, told, units
-from onewhole.languages.english.own_story import OUR_CLASS
+from onewhole.languages.english.own_story import OUR_CLASS, verb_after_did
 from onewhole.languages.english.word_problems.frames import FRAMES, OWN_FRAMES
 from onewhole.languages.english.wordings import wording
-from onewhole.languages.english.words import FORMS, ClassWords, article, short, unit_called
+from onewhole.languages.english.words import (
+    FORMS,
+    article,
+    short,
+    unit_called,
+    words_for,
+)
 from onewhole.number.ladder import Ladder, Style
 from onewhole.number.name_wanted import NumberForm
 from onewhole.number.quantity import Quantity
@@ -24,7 +31,7 @@ from onewhole.statements.gap import Gap
 from onewhole.statements.wording import FromEnd, ToNearest
 
 #: What a whole is in a story when the class has not said what it calls one.
-KITE_PAPER = ClassWords.for_whole("strip of kite paper")
+KITE_PAPER = words_for("strip of kite paper")
 #: The colors of things that are put in order, as many as there may be numbers.
 COLORS = ("red", "blue", "green", "yellow", "orange", "purple", "white", "black")
 #: What the factor counts that says how many times.
@@ -61,7 +68,7 @@ def frames_told(words: ClassWords | None) -> tuple[StoryFrame, ...]:
     """Return the ways to tell a story that suit a class: of the kite club while it counts strips of paper and
     names nobody else, and otherwise of whom it names, or of the class.
 
-    >>> [frames_told(ClassWords.for_whole(one)) is FRAMES for one in ("strip of kite paper", "trail mile")]
+    >>> [frames_told(words_for(one)) is FRAMES for one in ("strip of kite paper", "trail mile")]
     [True, False]
     """
     kites = short(told_whole(words)).whole in {short(KITE_PAPER).whole, "kite"}
@@ -119,7 +126,7 @@ def _filled(words: str, holes: Mapping[str, Nodes], end: End) -> Sentence:
 
 def _whom(whole: ClassWords) -> dict[str, Nodes]:
     own = whole.story or OUR_CLASS
-    return {"who": (own.who,), "does": (own.does,), "do": (own.do,)}
+    return {"who": (own.who,), "does": (own.does,), "do": (verb_after_did(own),)}
 
 
 def _amounts(parts: StoryQuestion, first: ClassWords, brief: ClassWords) -> dict[str, Nodes]:

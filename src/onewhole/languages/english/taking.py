@@ -2,8 +2,8 @@
 
 from typing import assert_never
 
+from onewhole.languages.class_words import ClassWords
 from onewhole.languages.english.making import amount, bare, listed, single, some, told, units
-from onewhole.languages.english.words import ClassWords
 from onewhole.number.unit import Unit
 from onewhole.sentences.node import Said, Seam
 from onewhole.sentences.sentence import Sentences

@@ -2,12 +2,12 @@
 
 from typing import assert_never
 
+from onewhole.languages.class_words import ClassWords
 from onewhole.languages.english.thoughts_of_columns import thought_of_columns
 from onewhole.languages.english.thoughts_of_opening import thought_of_opening
 from onewhole.languages.english.thoughts_of_pieces import thought_of_pieces
 from onewhole.languages.english.thoughts_of_rules import thought_of_rules
 from onewhole.languages.english.thoughts_of_sizes import thought_of_sizes
-from onewhole.languages.english.words import ClassWords
 from onewhole.misconceptions.thought import Thought
 from onewhole.misconceptions.thoughts.columns import ColumnThought
 from onewhole.misconceptions.thoughts.opening import OpeningThought

@@ -2,8 +2,8 @@
 
 from typing import assert_never
 
+from onewhole.languages.class_words import ClassWords
 from onewhole.languages.english.making import PIECE, Nodes, a_single, amount, bare, one_of, some, told, units
-from onewhole.languages.english.words import ClassWords
 from onewhole.misconceptions.thoughts.pieces import (
     AddedTimes,
     AddedToOne,

@@ -1,5 +1,6 @@
 """English as a language of sentences: its tag, and the words that a notation asks for."""
 
+from onewhole.languages.class_words import ClassWords
 from onewhole.languages.english.facts import fact_told
 from onewhole.languages.english.film_told import (
     THE_END,
@@ -67,7 +68,6 @@ from onewhole.languages.english.wordings import wording_parts
 from onewhole.languages.english.words import (
     FORMS,
     TAG,
-    ClassWords,
     count_words,
     known,
     place_written,

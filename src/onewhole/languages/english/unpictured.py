@@ -3,9 +3,9 @@
 from fractions import Fraction
 from typing import assert_never
 
+from onewhole.languages.class_words import ClassWords
 from onewhole.languages.english.jumping import JUMP
 from onewhole.languages.english.making import bare, some, thing, told, units
-from onewhole.languages.english.words import ClassWords
 from onewhole.number.ladder import TEN
 from onewhole.number.unit import ONE, Unit
 from onewhole.pictures.unpictured import (

@@ -4,8 +4,9 @@ from collections.abc import Mapping
 from types import MappingProxyType
 from typing import assert_never
 
+from onewhole.languages.class_words import ClassWords
 from onewhole.languages.english.round_page import ROUND_PAGE
-from onewhole.languages.english.words import ClassWords, article, unit_name
+from onewhole.languages.english.words import article, unit_name
 from onewhole.number.ladder import Style
 from onewhole.number.unit import ONE, Unit
 from onewhole.statements.expression import quantities

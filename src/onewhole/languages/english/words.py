@@ -1,14 +1,13 @@
-"""English: counts, units and plurals in words, and the words a class uses."""
+"""English: counts, units and plurals in words."""
 
 from collections.abc import Iterable
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from fractions import Fraction
 from functools import cache
 
 from num2words import num2words  # type: ignore[import-untyped]
 
-from onewhole.errors import InputError
-from onewhole.languages.english.own_story import OwnStory
+from onewhole.languages.class_words import FIRST_TAG, ClassWords
 from onewhole.number.name_wanted import NumberForm
 from onewhole.number.unit import CLOCK, DOLLAR, HALVES, ONE, Kind, Unit
 
@@ -53,43 +52,18 @@ FORMS = {
     NumberForm.DECIMAL: "as a decimal",
 }
 
+
 #: The BCP 47 tag of American English.
-TAG = "en-US"
+TAG = FIRST_TAG
 
 
-@dataclass(frozen=True, slots=True)
-class ClassWords:
-    """The words a class uses: what one whole is called, and what is done to open one.
+def words_for(whole: str, regroup: str = "regroup") -> ClassWords:
+    """Make the words of a class from what it calls one whole.
 
-    ``whole`` and ``wholes`` name the whole of a mixed number, and ``regroup`` is the verb before it: open,
-    regroup, rename or trade one whole. ``language`` is the BCP 47 tag of the words. ``story`` says of whom
-    word problems tell, where the class has said so. ``feminine`` is the gender of the whole's word, in a
-    language that has one: una tira, un entero. Raises InputError for a word that is empty or runs over
-    a line.
-
-    >>> kites = ClassWords.for_whole("strip of kite paper")
-    >>> kites.wholes
+    >>> words_for("strip of kite paper").wholes
     'strips of kite paper'
     """
-
-    whole: str = "whole"
-    wholes: str = "wholes"
-    regroup: str = "regroup"
-    language: str = TAG
-    story: OwnStory | None = None
-    feminine: bool = False
-
-    def __post_init__(self) -> None:
-        """Refuse words that cannot stand in a sentence."""
-        for word in (self.whole, self.wholes, self.regroup):
-            if not word.strip() or not word.isprintable():
-                msg = f"“{word}” cannot stand in a sentence"
-                raise InputError(msg, remedy="Use a word such as whole, strip of paper or regroup.")
-
-    @classmethod
-    def for_whole(cls, whole: str, regroup: str = "regroup") -> "ClassWords":
-        """Make the words from the singular alone."""
-        return cls(whole, plural(whole), regroup)
+    return ClassWords(whole, plural(whole), regroup)
 
 
 def known(_word: str) -> None:
@@ -153,7 +127,7 @@ def article(thing: str) -> str:
 def short(words: ClassWords) -> ClassWords:
     """Return the class's words without what the whole is made of, for every mention but the first.
 
-    >>> short(ClassWords.for_whole("strip of kite paper")).wholes
+    >>> short(words_for("strip of kite paper")).wholes
     'strips'
     """
     brief = words.whole.partition(" of ")[0], words.wholes.partition(" of ")[0]

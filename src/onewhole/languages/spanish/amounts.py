@@ -1,6 +1,6 @@
 """An amount that counts something, in Spanish: 1 tira, 2 1/6 tiras, 5/6 de una tira, 5 pies 2 pulgadas."""
 
-from onewhole.languages.english.words import ClassWords
+from onewhole.languages.class_words import ClassWords
 from onewhole.languages.spanish.making import Nodes
 from onewhole.number.ladder import Style
 from onewhole.number.quantity import Quantity, with_mark

@@ -2,7 +2,7 @@
 
 from typing import assert_never
 
-from onewhole.languages.english.words import ClassWords
+from onewhole.languages.class_words import ClassWords
 from onewhole.languages.spanish.making import (
     SO,
     Nodes,

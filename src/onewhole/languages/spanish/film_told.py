@@ -2,7 +2,7 @@
 
 from collections.abc import Sequence
 
-from onewhole.languages.english.words import ClassWords
+from onewhole.languages.class_words import ClassWords
 from onewhole.languages.spanish.making import PIECE, SO, Nodes, a_single, bare, regroups, some, told, units
 from onewhole.number.unit import ONE, Unit
 from onewhole.sentences.node import Counted, Label, Naming, Seam, Thing

@@ -3,7 +3,7 @@
 from collections.abc import Collection, Sequence
 from fractions import Fraction
 
-from onewhole.languages.english.words import ClassWords
+from onewhole.languages.class_words import ClassWords
 from onewhole.languages.spanish.making import a_single, regroups, the, to_regroup, told
 from onewhole.number.ladder import TEN
 from onewhole.number.unit import ONE, Unit

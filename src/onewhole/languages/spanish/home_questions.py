@@ -3,7 +3,7 @@
 from fractions import Fraction
 from typing import assert_never
 
-from onewhole.languages.english.words import ClassWords
+from onewhole.languages.class_words import ClassWords
 from onewhole.languages.spanish.making import a_single, agree, asked, thing, units
 from onewhole.number.ladder import TEN
 from onewhole.number.unit import ONE, Unit

@@ -3,7 +3,7 @@
 from fractions import Fraction
 from typing import assert_never
 
-from onewhole.languages.english.words import ClassWords
+from onewhole.languages.class_words import ClassWords
 from onewhole.languages.spanish.making import SO, Nodes, agree, thing, told
 from onewhole.number.ladder import TEN, Style
 from onewhole.number.quantity import Quantity

@@ -2,7 +2,7 @@
 
 from typing import assert_never
 
-from onewhole.languages.english.words import ClassWords
+from onewhole.languages.class_words import ClassWords
 from onewhole.languages.spanish.jumping import JUMP
 from onewhole.languages.spanish.making import Nodes, a_single, listed, regroups, some, the, told, units
 from onewhole.languages.spanish.rows_told import row_told

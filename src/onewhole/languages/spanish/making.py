@@ -2,7 +2,7 @@
 
 from collections.abc import Sequence
 
-from onewhole.languages.english.words import ClassWords
+from onewhole.languages.class_words import ClassWords
 from onewhole.languages.spanish.words import TAG, is_feminine
 from onewhole.number.digits import in_digits, named_places
 from onewhole.number.ladder import Style

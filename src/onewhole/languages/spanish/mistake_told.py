@@ -1,6 +1,6 @@
 """A likely mistake, in Spanish: how it is shown, and why it is not so."""
 
-from onewhole.languages.english.words import ClassWords
+from onewhole.languages.class_words import ClassWords
 from onewhole.languages.spanish.making import PIECE, Nodes, a_single, told
 from onewhole.number.quantity import Quantity
 from onewhole.number.unit import ONE

@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 from typing import assert_never
 
-from onewhole.languages.english.words import ClassWords
+from onewhole.languages.class_words import ClassWords
 from onewhole.languages.spanish.jumping import JUMP
 from onewhole.languages.spanish.making import Nodes, bare, listed, some, the, told
 from onewhole.number.quantity import Quantity

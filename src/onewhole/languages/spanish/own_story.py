@@ -1,7 +1,7 @@
 """Spanish: who a class tells its word problems of, and what they do with its wholes."""
 
 from onewhole.errors import InputError
-from onewhole.languages.english.own_story import OwnStory
+from onewhole.languages.class_words import OwnStory
 
 _REMEDY = "Write who, and last what they do, in Spanish, as in: el club usa."
 

@@ -2,7 +2,7 @@
 
 from typing import assert_never
 
-from onewhole.languages.english.words import ClassWords
+from onewhole.languages.class_words import ClassWords
 from onewhole.languages.spanish.amounts import measured
 from onewhole.languages.spanish.making import Nodes, bare, listed, some, told, units
 from onewhole.languages.spanish.words import TAG, short

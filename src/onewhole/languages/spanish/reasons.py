@@ -2,7 +2,7 @@
 
 from typing import assert_never
 
-from onewhole.languages.english.words import ClassWords
+from onewhole.languages.class_words import ClassWords
 from onewhole.languages.spanish.comparing import comparing
 from onewhole.languages.spanish.dividing import dividing
 from onewhole.languages.spanish.in_columns import in_columns

@@ -2,7 +2,7 @@
 
 from typing import assert_never
 
-from onewhole.languages.english.words import ClassWords
+from onewhole.languages.class_words import ClassWords
 from onewhole.languages.spanish.making import PIECE, SO, a_single, bare, some, the, told, units
 from onewhole.number.unit import ONE
 from onewhole.sentences.node import Counted, Seam, Thing

@@ -6,7 +6,7 @@ from fractions import Fraction
 from string import Formatter
 from typing import assert_never
 
-from onewhole.languages.english.words import ClassWords
+from onewhole.languages.class_words import ClassWords
 from onewhole.languages.spanish.amounts import a_whole, measured, of_one, one_thing
 from onewhole.languages.spanish.making import Nodes, listed, told, units
 from onewhole.languages.spanish.own_story import OUR_CLASS

@@ -4,7 +4,7 @@ from collections.abc import Mapping
 from types import MappingProxyType
 from typing import assert_never
 
-from onewhole.languages.english.words import ClassWords
+from onewhole.languages.class_words import ClassWords
 from onewhole.languages.spanish.making import thing, to_regroup
 from onewhole.languages.spanish.round_page import ROUND_PAGE
 from onewhole.languages.spanish.words import called, is_feminine

@@ -10,7 +10,7 @@ from dataclasses import replace
 from functools import cache
 
 from onewhole.errors import InputError
-from onewhole.languages.english.words import ClassWords
+from onewhole.languages.class_words import ClassWords
 from onewhole.number.name_wanted import NumberForm
 from onewhole.number.unit import CLOCK, DOLLAR, HALVES, Kind, Unit
 from onewhole.sentences.node import Thing
