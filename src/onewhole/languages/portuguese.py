@@ -3,11 +3,14 @@
 From memory, all of it: to be checked by a native speaker who teaches. Decimal point as in the child's page.
 """
 
+from dataclasses import replace
+
 from onewhole.languages.by_messages.film_messages import FilmMessages
 from onewhole.languages.by_messages.home_messages import HomeMessages
 from onewhole.languages.by_messages.number_tables import NumberTables
 from onewhole.languages.by_messages.one_file import LanguageFile
 from onewhole.languages.by_messages.reason_messages import ReasonMessages
+from onewhole.languages.english.round_page import ROUND_PAGE
 from onewhole.number.name_wanted import NumberForm
 from onewhole.number.unit import Unit
 from onewhole.problems.needs import Operation
@@ -274,15 +277,16 @@ PORTUGUESE = LanguageFile(
         "strip": "uma tira", "strip of paper": "uma tira de papel", "bar": "uma barra", "pizza": "uma pizza",
         "strip of kite paper": "uma tira de papel", "box": "uma caixa", "circle": "um círculo",
     },
-    page={
-        "untitled": "Frações",
-        "page_of": "página {at} de {of}",
-        "for_home": "Página para casa",
-        "how_we_do_it": "Assim fazemos na aula",
-        "good_questions": "Boas perguntas",
-        "film": "Um vídeo mostra como fazemos:",
-        "film_code": "Um código quadrado que a câmera de um telefone lê: abre o vídeo.",
-    },
+    page=replace(
+        ROUND_PAGE,
+        untitled="Frações",
+        page_of="página {at} de {of}",
+        for_home="Página para casa",
+        how_we_do_it="Assim fazemos na aula",
+        good_questions="Boas perguntas",
+        film="Um vídeo mostra como fazemos:",
+        film_code="Um código quadrado que a câmera de um telefone lê: abre o vídeo.",
+    ),
     home=_HOME,
     reasons=_REASONS,
     film=_FILM,

@@ -71,13 +71,13 @@ class Telling:
     is_feminine: Callable[[Unit | Thing], bool]
     verbs: Mapping[str, tuple[str, str]]
 
-    def told(self, *messages: str, end: End = End.STOP, **holes: Hole) -> Sentences:
+    def told(self, *messages: str, **holes: Hole) -> Sentences:
         """Make a sentence of each message."""
-        return tuple(Sentence(self.tag, nodes_of(message, holes), end) for message in messages)
+        return tuple(Sentence(self.tag, nodes_of(message, holes)) for message in messages)
 
     def asked(self, message: str, **holes: Hole) -> Sentences:
         """Make a question of a message."""
-        return self.told(message, end=End.ASKS, **holes)
+        return (Sentence(self.tag, nodes_of(message, holes), End.ASKS),)
 
     def regroups(self, words: ClassWords, what: Node) -> Nodes:
         """Say with the class's verb that we regroup something."""

@@ -12,6 +12,7 @@ from onewhole.languages.class_words import ClassWords
 from onewhole.languages.english.tongue import ENGLISH
 from onewhole.languages.language import Language
 from onewhole.languages.line_words import LineWords
+from onewhole.languages.page_words import PageWords
 from onewhole.statements.row import Sign
 
 
@@ -21,7 +22,7 @@ class LanguageFile:
 
     ``tag``, ``name``, ``code`` and ``voice`` as in :class:`~onewhole.languages.language.Language`. ``verbs``
     are "we regroup" and "to regroup" by what a class says for it; ``known`` what an English class's word for
-    a whole is called; ``page`` the words that stand on the page for home, by their names in English.
+    a whole is called; ``page`` the words that stand on printed pages.
     """
 
     tag: str
@@ -31,7 +32,7 @@ class LanguageFile:
     numbers: NumberTables
     verbs: Mapping[str, tuple[str, str]]
     known: Mapping[str, str]
-    page: Mapping[str, str]
+    page: PageWords
     home: HomeMessages
     reasons: ReasonMessages
     film: FilmMessages
@@ -62,7 +63,7 @@ class LanguageFile:
             line=LineWords(
                 numbers.wording_parts, numbers.forms, numbers.place_written, numbers.signs[Sign.UNTIL]
             ),
-            page=replace(ENGLISH.page, **self.page),
+            page=self.page,
             working=replace(ENGLISH.working, reason=reasons.reason, picture=reasons.picture),
             home=HomeByMessages(tells, self.home).home,
             opening=film.opening,

@@ -135,8 +135,10 @@ class ReasonsByMessages:
                 messages = says.taken_from_whole if left_over.parts else says.taken_all
                 return told(*messages, wholes=Said(wholes), left=Said(left_over))
             case WholesInPieces(large, small, ratio):
-                held = {"larger": one(large, words), "pieces": some(ratio, small), "smaller": many(small)}
-                return told(says.wholes_in_pieces, **held)
+                worth = some(ratio, small)
+                return told(
+                    says.wholes_in_pieces, larger=one(large, words), pieces=worth, smaller=many(small)
+                )
             case MakesLarger(large, small, times, had):
                 return told(says.makes_larger, pieces=some(had, small), larger=_made(times, large, words))
             case WrittenTogether(result):
