@@ -2,7 +2,7 @@
 
 from collections.abc import Iterator
 
-from onewhole.languages.english.words import ClassWords
+from onewhole.languages.class_words import ClassWords
 from onewhole.misconceptions.catalogue import patterns
 from onewhole.misconceptions.pattern import Pattern, Topic
 from onewhole.misconceptions.source import Source
