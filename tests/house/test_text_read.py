@@ -96,6 +96,8 @@ READERS = {
     "languages/spanish/speech.py": "what is counted behind a number of a typed text, which it agrees with",
     "languages/spanish/wordings.py": WORD,
     "languages/spanish/words.py": WORD,
+    "languages/by_messages/message.py": "a message, at the bars where its sentence may end",
+    "languages/by_messages/number_tables.py": WORD,
     "languages/portuguese.py": WORD,
     "languages/table.py": "the letters that stand for a language, as typed",
     "marking/diagnosis/history.py": "the name by which a set of ideas is kept",

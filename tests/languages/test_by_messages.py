@@ -10,7 +10,7 @@ import pytest
 from onewhole.desk.walkthrough.lesson import lesson
 from onewhole.languages import portuguese
 from onewhole.languages.by_messages import message
-from onewhole.languages.by_messages.message import Telling, nodes_of
+from onewhole.languages.by_messages.message import Teller, nodes_of
 from onewhole.languages.table import LANGUAGES
 from onewhole.number.quantity import whole
 from onewhole.number.unit import ONE
@@ -132,7 +132,7 @@ def test_a_hole_takes_nodes_and_a_choice_takes_yes_or_no() -> None:
     assert said == ("sobra", "a", Seam(", e"), "há", "b", "c")
     with pytest.raises(KeyError, match="less"):
         nodes_of("{less}", {"left": "a"})
-    tells = Telling("pt-BR", "e", lambda of: isinstance(of, Thing) and of.feminine, {"regroup": ("a", "b")})
+    tells = Teller("pt-BR", "e", lambda of: isinstance(of, Thing) and of.feminine, {"regroup": ("a", "b")})
     with pytest.raises(ValueError, match="holds a number"):
         tells.told("sobram 3 {left}", left=number.whole)
     assert tells.asked("por quê")[0].end is End.ASKS

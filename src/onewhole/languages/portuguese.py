@@ -116,7 +116,7 @@ _NUMBERS = NumberTables(
     asks_round="arredonde",
     falling=("do maior", "ao menor"),
     rising=("do menor", "ao maior"),
-    nearest=("para o {unit}|mais próximo", "para a {unit}|mais próxima"),
+    nearest=(("para o", "mais próximo"), ("para a", "mais próxima")),
     example="uma tira",
 )  # fmt: skip
 

@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
-from onewhole.languages.by_messages.message import Hole, Nodes, Telling, many, nodes_of, one, some
+from onewhole.languages.by_messages.message import Hole, Nodes, Teller, many, nodes_of, one, some
 from onewhole.languages.class_words import ClassWords
 from onewhole.languages.english.tongue import ENGLISH
 from onewhole.languages.film_told import AfterTold, LinesTold, OpeningTold
@@ -74,7 +74,7 @@ class FilmMessages:
 class FilmByMessages:
     """The film of a language that has these messages."""
 
-    tells: Telling
+    tells: Teller
     says: FilmMessages
 
     @property

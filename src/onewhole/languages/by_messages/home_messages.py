@@ -5,7 +5,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 from typing import assert_never
 
-from onewhole.languages.by_messages.message import Telling, many, named, one
+from onewhole.languages.by_messages.message import Teller, many, named, one
 from onewhole.languages.class_words import ClassWords
 from onewhole.languages.told import HomeTold
 from onewhole.number.ladder import TEN
@@ -63,7 +63,7 @@ class HomeMessages:
 class HomeByMessages:
     """The page for home of a language that has these messages."""
 
-    tells: Telling
+    tells: Teller
     says: HomeMessages
 
     @property

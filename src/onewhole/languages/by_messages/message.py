@@ -60,7 +60,7 @@ def _words(text: str) -> Nodes:
 
 
 @dataclass(frozen=True, slots=True)
-class Telling:
+class Teller:
     """How a language tells: its tag, the word that joins the last of several, and which words are feminine.
 
     ``verbs`` are, by what a class says for regrouping, "we regroup" and "to regroup".

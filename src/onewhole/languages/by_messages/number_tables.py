@@ -35,7 +35,8 @@ class NumberTables:
     whether those of places are. ``articles`` tell the gender of a whole that a class names; ``plurals`` makes
     one word many. ``joins`` is "and", ``of`` stands between pieces and their unit, ``point`` in a decimal;
     ``halves`` are by a.m. and p.m. ``asks_order`` and ``asks_round`` ask for that, ``falling`` and ``rising``
-    are the two parts of an order, and ``nearest`` has {unit} and agrees: {feminine:o/a}.
+    are the two parts of an order, and ``nearest`` what stands before and behind the unit that is rounded to,
+    where its word is masculine and where it is feminine.
     """
 
     counts: CountWords
@@ -61,7 +62,7 @@ class NumberTables:
     asks_round: str
     falling: tuple[str, str]
     rising: tuple[str, str]
-    nearest: tuple[str, str]
+    nearest: tuple[tuple[str, str], tuple[str, str]]
     example: str
 
     def is_feminine(self, of: Unit | Thing) -> bool:
@@ -126,9 +127,8 @@ class NumberTables:
                 return self.falling if falling else self.rising
             case ToNearest(unit):
                 rung: Unit | Thing = self.whole_number if unit == ONE else unit
-                message = self.nearest[self.is_feminine(rung)]
-                before, _, behind = message.format(unit=self.called(rung, 1)).partition("|")
-                return before, behind
+                before, behind = self.nearest[self.is_feminine(rung)]
+                return f"{before} {self.called(rung, 1)}", behind
             case _:
                 assert_never(thing)
 

@@ -5,7 +5,7 @@ from dataclasses import dataclass, replace
 
 from onewhole.languages.by_messages.film_messages import FilmByMessages, FilmMessages
 from onewhole.languages.by_messages.home_messages import HomeByMessages, HomeMessages
-from onewhole.languages.by_messages.message import Telling
+from onewhole.languages.by_messages.message import Teller
 from onewhole.languages.by_messages.number_tables import NumberTables
 from onewhole.languages.by_messages.reason_messages import ReasonMessages, ReasonsByMessages
 from onewhole.languages.class_words import ClassWords
@@ -41,7 +41,7 @@ class LanguageFile:
     def language(self) -> Language:
         """Return the language."""
         numbers = self.numbers
-        tells = Telling(self.tag, numbers.joins, numbers.is_feminine, self.verbs)
+        tells = Teller(self.tag, numbers.joins, numbers.is_feminine, self.verbs)
         reasons, film = ReasonsByMessages(tells, self.reasons), FilmByMessages(tells, self.film)
         whole = numbers.whole
         return replace(

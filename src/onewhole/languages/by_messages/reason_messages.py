@@ -2,7 +2,7 @@
 
 from dataclasses import dataclass
 
-from onewhole.languages.by_messages.message import Nodes, Telling, bare, many, one, some
+from onewhole.languages.by_messages.message import Nodes, Teller, bare, many, one, some
 from onewhole.languages.class_words import ClassWords
 from onewhole.languages.english.pictured import pictured as english_picture
 from onewhole.languages.english.pictured import scene_words
@@ -97,7 +97,7 @@ class ReasonMessages:
 class ReasonsByMessages:
     """The reasons and pictures of a language that has these messages."""
 
-    tells: Telling
+    tells: Teller
     says: ReasonMessages
 
     def reason(self, reason: Reason, words: ClassWords) -> Sentences:
