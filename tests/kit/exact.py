@@ -10,7 +10,7 @@ from typing import assert_never
 
 from onewhole.number.quantity import Quantity
 from onewhole.number.unit import Kind
-from onewhole.statements.expression import Expression, Over, Quotient, Sum, Times, WithRemainder
+from onewhole.statements.expression import Expression, InBrackets, Over, Quotient, Sum, Times, WithRemainder
 from onewhole.statements.gap import HOLE, Gap
 from onewhole.statements.rounding import Rounding
 from onewhole.statements.statement import Comparison, MissingNumber, NumberRow, Ordering
@@ -30,6 +30,8 @@ def amount(expression: Expression) -> Fraction:
             return amount(left) * amount(right)
         case Over(top, bottom) | Quotient(top, bottom):
             return amount(top) / amount(bottom)
+        case InBrackets(inside):
+            return amount(inside)
         case WithRemainder(quotient, left, Quantity() as by):
             return amount(quotient) + amount(left) / amount(by)
         case WithRemainder():
@@ -48,6 +50,8 @@ def kinds(expression: Expression) -> set[Kind]:
             return {kind for term in terms for kind in kinds(term.part)}
         case Times(first, second) | Over(first, second) | Quotient(first, second):
             return kinds(first) | kinds(second)
+        case InBrackets(inside):
+            return kinds(inside)
         case WithRemainder(quotient, left):
             return kinds(quotient) | kinds(left)
         case _:

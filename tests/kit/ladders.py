@@ -11,6 +11,7 @@ from onewhole.number.unit import ONE, Unit, unit_marked
 from onewhole.sentences.node import Counted, Naming, Node, Said, Thing
 from onewhole.statements.expression import (
     Expression,
+    InBrackets,
     Over,
     Quotient,
     Sum,
@@ -297,6 +298,8 @@ def _parts(expression: Expression) -> Iterator[Expression]:
         case Times(one, other) | Over(one, other) | Quotient(one, other):
             yield from _parts(one)
             yield from _parts(other)
+        case InBrackets(inside):
+            yield from _parts(inside)
         case Quantity() | WithRemainder():
             pass
 

@@ -12,13 +12,8 @@ from onewhole.statements.statement import Comparison, MissingNumber, Question, R
 from onewhole.working.checks import Agreed, Estimate, Undone
 from onewhole.working.comparing import work_comparison
 from onewhole.working.missing import work_missing
-from onewhole.working.questions import (
-    NotWorkedError,
-    for_question,
-    suiting,
-    unsuited,
-    work_question,
-)
+from onewhole.working.not_worked import NotWorkedError
+from onewhole.working.questions import for_question, suiting, unsuited, work_question
 from onewhole.working.strategies.table import STRATEGIES
 from onewhole.working.strategy import Strategy
 from onewhole.working.working import Working

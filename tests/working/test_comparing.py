@@ -3,7 +3,7 @@ import pytest
 from onewhole.statements.reading import read_statement
 from onewhole.statements.statement import Comparison
 from onewhole.working.comparing import work_comparison
-from onewhole.working.questions import NotWorkedError
+from onewhole.working.not_worked import NotWorkedError
 from onewhole.working.reason import Reason
 from onewhole.working.reasons.comparing import (
     AgainstHalf,

@@ -5,7 +5,7 @@ from onewhole.statements.expression import value
 from onewhole.statements.reading import read_quantity, read_statement
 from onewhole.statements.statement import MissingNumber
 from onewhole.working.missing import work_missing
-from onewhole.working.questions import NotWorkedError
+from onewhole.working.not_worked import NotWorkedError
 from onewhole.working.reasons.comparing import PartTaken, TakenAndLeft, UndoneToFind
 from onewhole.working.reasons.taking import Left
 from onewhole.working.working import Working

@@ -5,7 +5,8 @@ import pytest
 from onewhole.number.quantity import Quantity
 from onewhole.statements.reading import read_statement
 from onewhole.statements.statement import Question, meaning
-from onewhole.working.questions import NotWorkedError, suiting, work_question
+from onewhole.working.not_worked import NotWorkedError
+from onewhole.working.questions import suiting, work_question
 
 
 @pytest.mark.parametrize(

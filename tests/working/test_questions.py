@@ -4,10 +4,10 @@ from onewhole.notations.text import text
 from onewhole.statements.reading import read_expression, read_statement
 from onewhole.statements.statement import Comparison, MissingNumber, Question
 from onewhole.working.line import Line
+from onewhole.working.not_worked import NotWorkedError
 from onewhole.working.questions import (
     SECOND_ROADS,
     DoesNotSuitError,
-    NotWorkedError,
     for_question,
     suiting,
     unsuited,

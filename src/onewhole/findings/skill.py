@@ -21,6 +21,7 @@ class Skill(Enum):
     DECIMALS = auto()
     TIMES = auto()
     DIVIDE = auto()
+    STEPS = auto()
     COMPARE = auto()
     FIND = auto()
     OTHER_NAMES = auto()

@@ -20,6 +20,7 @@ from onewhole.misconceptions.asks.pieces import PieceAsk
 from onewhole.misconceptions.asks.products import ProductAsk
 from onewhole.misconceptions.asks.rounding import RoundingAsk
 from onewhole.misconceptions.asks.sizes import SizeAsk
+from onewhole.misconceptions.asks.steps import StepAsk
 
 #: Every question.
 Ask = (
@@ -34,4 +35,5 @@ Ask = (
     | NamingAsk
     | ProductAsk
     | RoundingAsk
+    | StepAsk
 )

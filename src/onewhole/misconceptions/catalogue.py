@@ -29,6 +29,7 @@ from onewhole.misconceptions.patterns.parts_apart import PARTS_APART
 from onewhole.misconceptions.patterns.products import PRODUCTS
 from onewhole.misconceptions.patterns.rounding import ROUNDING
 from onewhole.misconceptions.patterns.several_numbers import SEVERAL_NUMBERS
+from onewhole.misconceptions.patterns.several_steps import SEVERAL_STEPS
 from onewhole.misconceptions.patterns.shifts_and_slips import SHIFTS_AND_SLIPS
 from onewhole.misconceptions.patterns.sum_columns import SUM_COLUMNS
 from onewhole.misconceptions.patterns.unlike_denominators import UNLIKE_DENOMINATORS
@@ -60,13 +61,14 @@ GROUPS = (
     MISSING_NUMBERS,
     ROUNDING,
     SEVERAL_NUMBERS,
+    SEVERAL_STEPS,
     PRODUCTS,
     FRACTION_PRODUCTS,
     OUR_OWN,
 )
 
 #: The first letter of an id tells the topic; patterns are listed in this order.
-TOPIC_LETTERS = "APBCDEFGHIJKMNOQRUV"
+TOPIC_LETTERS = "APBCDEFGHIJKMNOQRUVW"
 
 
 class UnknownPatternError(InputError, KeyError):

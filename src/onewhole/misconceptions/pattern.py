@@ -34,6 +34,7 @@ class Topic(Enum):
     MISSING = "missing numbers"
     ROUND = "rounding"
     SEVERAL = "three numbers and more"
+    STEPS = "several steps"
     PRODUCTS = "whole numbers and fractions multiplied"
 
 

@@ -301,3 +301,12 @@ def _short(ladder: Ladder, amounts: tuple[int, ...]) -> Quantity:
             mark = ladder.mark
             wide = decimal(before, after, mark) if after else places(before, mark)
             return Quantity(wide, amounts[start:])
+
+
+def overfull(number: Quantity) -> bool:
+    """Say whether a count fills a larger unit: 4 15/8, 39/8, 2 ft 14 in.
+
+    >>> overfull(whole(14))
+    False
+    """
+    return any(n >= ratio for n, ratio in zip(number.amounts[1:], number.ladder.ratios, strict=True))

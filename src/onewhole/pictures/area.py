@@ -3,15 +3,18 @@
 from collections.abc import Iterator
 from dataclasses import dataclass
 from fractions import Fraction
+from functools import reduce
 from itertools import accumulate, pairwise
 from math import ceil
 
-from onewhole.number.ladder import Style
-from onewhole.number.quantity import Quantity
+from onewhole.number.ladder import Style, joined
+from onewhole.number.quantity import Quantity, usual
+from onewhole.number.unit import Kind
 from onewhole.pictures.description import Description, PartProduct, SidesOf
 from onewhole.pictures.limits import LEAST_PART, NotDrawnError
 from onewhole.pictures.picture import Picture, PictureKind
 from onewhole.pictures.scene import Box, Look, Piece, Scene, Stroke, Words
+from onewhole.statements.expression import Expression, Sum, Times
 from onewhole.statements.statement import Question
 from onewhole.working.products.made import made
 from onewhole.working.products.partial_products import sides
@@ -53,6 +56,10 @@ def area(working: Working) -> Picture:
     """
     asked = working.statement.asked if isinstance(working.statement, Question) else None
     product = factors(asked) if asked is not None else None
+    if asked is not None and (drawing := _of_sum(asked)) is not None:
+        last = len(working.lines) - 1
+        scenes = tuple(drawing.scene(cut=True, found=at == last) for at in range(last + 1))
+        return Picture(PictureKind.AREA, scenes)
     if product is None:
         msg = "only products are drawn as an area"
         raise NotDrawnError(msg, remedy="Choose another picture, or none.")
@@ -171,6 +178,40 @@ class _AreaDrawing:
             for one in self.down:
                 for other in self.across:
                     yield PartProduct(one, other, made(one, other))
+
+
+def of_sum(asked: Expression) -> tuple[Quantity, tuple[Quantity, ...]] | None:
+    """Return a number and the parts of the sum that it is multiplied by: 3 x (20 + 7); None for all else.
+
+    >>> from onewhole.statements.reading import read_expression
+    >>> times, parts = of_sum(read_expression("3 x (20 + 7)"))
+    >>> times.parts, [part.parts for part in parts]
+    (3, [20, 7])
+    """
+    match asked:
+        case Times(Quantity() as times, Sum(terms)) | Times(Sum(terms), Quantity() as times):
+            parts = tuple([term.part for term in terms if isinstance(term.part, Quantity) and not term.taken])
+            return (times, parts) if len(parts) == len(terms) else None
+        case _:
+            return None
+
+
+def _of_sum(asked: Expression) -> _AreaDrawing | None:
+    """Lay a number times a sum out, cut where the parts of the sum meet."""
+    if (found := of_sum(asked)) is None:
+        return None
+    times, parts = found
+    total = usual(
+        reduce(joined, [part.ladder for part in parts]), sum((part.value for part in parts), Fraction(0))
+    )
+    wide, tall = total.value, times.value
+    if not times.plain or not tall or total.kind is not Kind.NUMBER or total.ladder.mark:
+        return None
+    one = min(WIDE / wide, TALL / tall, ONE_AT_MOST)
+    if min(one * tall, *[one * part.value for part in parts]) < LEAST_PART:
+        msg = "one part is too small to be seen beside the others"
+        raise NotDrawnError(msg, remedy="Choose another picture, or none.")
+    return _AreaDrawing(ProductState(times, total), parts, (times,), one, (0, 0))
 
 
 def _starts(parts: tuple[Quantity, ...], one: Fraction) -> tuple[Fraction, ...]:

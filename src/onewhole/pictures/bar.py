@@ -60,6 +60,8 @@ def _found(line: Line) -> Quantity | type_hole:
     match line.says:
         case MissingNumber(rest=Quantity() as rest, beside=(), gap_taken=False):
             return rest
+        case Quantity() as found:
+            return found
         case _:
             return HOLE
 

@@ -8,7 +8,7 @@ from onewhole.errors import InputError
 from onewhole.number.ladder import Style
 from onewhole.number.name_wanted import NumberForm
 from onewhole.number.quantity import Quantity
-from onewhole.pictures.area import area
+from onewhole.pictures.area import area, of_sum
 from onewhole.pictures.bar import LEAST_SHARE, bar
 from onewhole.pictures.blocks import blocks
 from onewhole.pictures.blocks_state import WAYS, blocks_of
@@ -219,7 +219,7 @@ def _why(working: Working, kind: PictureKind, paper: PicturePaper) -> Unpictured
         case PictureKind.SHARES:
             why = _no_shares(counted)
         case PictureKind.AREA:
-            why = None if counted.strategy in AREAS else NoArea()
+            why = None if counted.strategy in AREAS or _times_a_sum(counted) else NoArea()
         case PictureKind.COLUMNS:
             why = None if counted.strategy == COLUMNS.key else NotInColumns()
         case _:
@@ -227,6 +227,10 @@ def _why(working: Working, kind: PictureKind, paper: PicturePaper) -> Unpictured
     if why is not None:
         return why
     return None if _drawn(working, kind, paper) else NoRoom()
+
+
+def _times_a_sum(working: Working) -> bool:
+    return isinstance(working.statement, Question) and of_sum(working.statement.asked) is not None
 
 
 def _as_counted(working: Working, kind: PictureKind) -> Working:

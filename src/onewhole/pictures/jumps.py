@@ -34,6 +34,7 @@ from onewhole.working.reasons.ordering import InOrdering
 from onewhole.working.reasons.regrouping import Regrouping
 from onewhole.working.reasons.renaming import Renaming
 from onewhole.working.reasons.rounding import InRounding
+from onewhole.working.reasons.stepping import Stepping
 from onewhole.working.reasons.taking import (
     AddedUnitByUnit,
     InAll,
@@ -168,7 +169,17 @@ def _number_by_number(counted: Signed) -> Iterator[Jump]:
 
 
 #: Reasons at which no jump is drawn.
-Still = Regrouping | Renaming | Comparing | InOrdering | InColumns | InRounding | Multiplying | Dividing
+Still = (
+    Regrouping
+    | Renaming
+    | Comparing
+    | InOrdering
+    | InColumns
+    | InRounding
+    | Multiplying
+    | Dividing
+    | Stepping
+)
 
 
 def _drawn(working: Working, jumps: tuple[Jump, ...]) -> tuple[int, ...]:

@@ -4,9 +4,11 @@ from dataclasses import dataclass
 from fractions import Fraction
 
 from onewhole.number.quantity import Quantity
-from onewhole.statements.expression import Expression, Sum
+from onewhole.statements.expression import Expression, Sum, value, without_brackets
 from onewhole.statements.gap import HOLE, type_hole
-from onewhole.statements.statement import MissingNumber, Statement, gap_amount
+from onewhole.statements.statement import MissingNumber, Question, Statement, gap_amount
+from onewhole.working.products.equal_jumps import so_many
+from onewhole.working.steps.work_steps import has_steps
 
 
 @dataclass(frozen=True, slots=True)
@@ -51,6 +53,8 @@ def part_whole(statement: Statement) -> PartWhole | None:
     >>> found.whole.amount, [part.amount for part in found.parts]
     (Fraction(9, 1), [Fraction(11, 2), Fraction(7, 2)])
     """
+    if isinstance(statement, Question):
+        return _in_steps(statement.asked)
     if not isinstance(statement, MissingNumber) or not statement.gap.alone:
         return None
     rest, terms = _share(statement.rest), _terms(statement)
@@ -62,6 +66,31 @@ def part_whole(statement: Statement) -> PartWhole | None:
         return None if rest is None else PartWhole(rest, tuple(added))
     left = (rest,) if rest else more
     return PartWhole(added[0], (*taken, *left)) if len(added) == 1 and left else None
+
+
+def _in_steps(asked: Expression) -> PartWhole | None:
+    """Return what is added, or taken from one number, where some of it is taken several times: 2 + 3 x 4.
+
+    Each number is a part as often as it is taken; what the whole comes to, or what is left, is the blank.
+    """
+    if not isinstance(asked, Sum) or not has_steps(asked):
+        return None
+    found = [(_each(term.part), term.taken) for term in asked.terms]
+    if not all(parts for parts, _ in found) or value(asked) <= 0:
+        return None
+    added, taken = (
+        [part for parts, gone in found if gone is wanted for part in parts] for wanted in (False, True)
+    )
+    if not taken:
+        return PartWhole(Share(HOLE, value(asked)), tuple(added))
+    return PartWhole(added[0], (*taken, Share(HOLE, value(asked)))) if len(added) == 1 else None
+
+
+def _each(part: Expression) -> tuple[Share, ...]:
+    """Return a number as often as it is taken; nothing where that is too often, or it is to be worked."""
+    bare = without_brackets(part)
+    numbers = (bare,) if isinstance(bare, Quantity) else so_many(bare)
+    return tuple([Share(number, number.value) for number in numbers if number.value])
 
 
 def _more(rest: Expression) -> tuple[Share, ...]:

@@ -27,7 +27,10 @@ from onewhole.statements.statement import (
     gap_amount,
     relation,
 )
+from onewhole.working.not_worked import NotWorkedError
+from onewhole.working.questions import DoesNotSuitError, steps_found
 from onewhole.working.quotients.work_quotient import divided, quotient_found
+from onewhole.working.steps.work_steps import has_steps
 
 
 def answer(statement: Statement) -> RightAnswer:
@@ -51,6 +54,8 @@ def answer(statement: Statement) -> RightAnswer:
             return another_name(alone) or alone
         case Question(asked) if (quotient := divided(asked)) is not None:
             return quotient_found(quotient)
+        case Question(asked) if has_steps(asked):
+            return _after_steps(asked)
         case Question(asked):
             return written_usually(asked)
         case Comparison(left, right):
@@ -71,6 +76,14 @@ def answer(statement: Statement) -> RightAnswer:
             return on_rung(statement, int(statement.rounded / statement.to.size))
         case _:
             assert_never(statement)
+
+
+def _after_steps(asked: Expression) -> RightAnswer:
+    """Return what several steps come to, also where they are not worked line by line."""
+    try:
+        return steps_found(asked)
+    except (NotWorkedError, DoesNotSuitError):
+        return written_usually(asked)
 
 
 def also_right(statement: Statement) -> Quantity | None:

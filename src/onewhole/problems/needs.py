@@ -13,6 +13,7 @@ from onewhole.number.quantity import Quantity, counted, usual
 from onewhole.number.unit import Kind
 from onewhole.statements.expression import (
     Expression,
+    InBrackets,
     Over,
     Quotient,
     Sum,
@@ -157,6 +158,8 @@ def _operations(side: Expression) -> set[Operation]:
             return _operations(top) | _operations(bottom)
         case Quotient(left, right):
             return {Operation.DIVIDE} | _operations(left) | _operations(right)
+        case InBrackets(inside):
+            return _operations(inside)
         case WithRemainder():
             return {Operation.DIVIDE}
         case _:

@@ -7,12 +7,14 @@ from typing import assert_never
 from onewhole.number.quantity import Quantity
 from onewhole.statements.expression import (
     Expression,
+    InBrackets,
     Over,
     Quotient,
     Sum,
     Term,
     Times,
     WithRemainder,
+    in_brackets,
     quantities,
 )
 from onewhole.statements.rounding import Rounding
@@ -87,6 +89,8 @@ def _filled(side: Expression, supply: Iterator[Quantity]) -> Expression:
             return Over(_filled(top, supply), _filled(bottom, supply))
         case Quotient(left, right):
             return Quotient(_filled(left, supply), _filled(right, supply))
+        case InBrackets(inside):
+            return in_brackets(_filled(inside, supply))
         case WithRemainder(_, _, by):
             return WithRemainder(next(supply), next(supply), by)
         case _:

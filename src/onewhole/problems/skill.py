@@ -5,7 +5,8 @@ from onewhole.number.ladder import Style
 from onewhole.number.unit import Kind
 from onewhole.problems.needs import Needs, Operation, needs
 from onewhole.problems.numbers import numbers_of
-from onewhole.statements.statement import Statement
+from onewhole.statements.statement import Question, Statement
+from onewhole.working.steps.work_steps import has_steps
 
 
 def skill(statement: Statement) -> Skill:
@@ -16,6 +17,8 @@ def skill(statement: Statement) -> Skill:
     ['TAKE_REGROUPED', 'TAKE_FROM_WHOLES', 'WHOLE_NUMBERS_REGROUPED']
     """
     asked = needs(statement)
+    if isinstance(statement, Question) and has_steps(statement.asked):
+        return Skill.STEPS
     if Operation.ROUND in asked.operations:
         return Skill.ROUND
     if asked.kind is not Kind.NUMBER:

@@ -12,7 +12,9 @@ from onewhole.number.unit import Kind
 from onewhole.problems.about import About, Units, about
 from onewhole.problems.needs import Needs, Operation, needs
 from onewhole.problems.numbers import numbers_of
-from onewhole.statements.statement import AnotherName, Statement
+from onewhole.statements.expression import Expression, InBrackets, Times
+from onewhole.statements.statement import AnotherName, Question, Statement
+from onewhole.working.steps.work_steps import has_steps
 
 THIRD = 3
 TENTHS_AND_HUNDREDTHS = (10, 100)
@@ -33,6 +35,8 @@ def standard_code(statement: Statement, grade: int = 4, *, story: bool = False) 
     >>> standard_code(asked), standard_code(asked, story=True)
     ('4.NF.B.3.c', '4.NF.B.3.d')
     """
+    if isinstance(statement, Question) and has_steps(statement.asked):
+        return "3.OA.B.5" if _only_multiplied(statement.asked) else "5.OA.A.1"
     wanted, numbers = needs(statement), numbers_of(statement)
     found = about(statement, wanted)
     if {unit.mark for one in numbers for unit in one.ladder.units} == {"¢"}:
@@ -55,6 +59,17 @@ def standard_code(statement: Statement, grade: int = 4, *, story: bool = False) 
             return _joined(found.units, wanted, numbers, grade, story=story)
         case _:
             return _compared(found.units, numbers)
+
+
+def _only_multiplied(asked: Expression) -> bool:
+    """Say whether numbers are only multiplied: 3 x 5 x 2, an example of 3.OA.B.5."""
+    match asked:
+        case Times(left, right):
+            return _only_multiplied(left) and _only_multiplied(right)
+        case InBrackets(inside):
+            return _only_multiplied(inside)
+        case _:
+            return isinstance(asked, Quantity)
 
 
 def _another_name(statement: Statement, numbers: tuple[Quantity, ...]) -> str:

@@ -2,7 +2,8 @@
 
 from onewhole.statements.statement import Question, Statement
 from onewhole.working.form import ANY_FORM, FormWanted, led_to
-from onewhole.working.questions import DoesNotSuitError, NotWorkedError, work_as_taught
+from onewhole.working.not_worked import NotWorkedError
+from onewhole.working.questions import DoesNotSuitError, work_as_taught
 from onewhole.working.strategy import Strategy
 from onewhole.working.work import work
 from onewhole.working.working import Working

@@ -23,7 +23,16 @@ from onewhole.problems.zeros import has_zeros
 from onewhole.sheets.document import Sheet
 from onewhole.sheets.header import PictureSetting
 from onewhole.sheets.worked import WorkedSheet
-from onewhole.statements.expression import Expression, Over, Quotient, Sum, Times, WithRemainder, value
+from onewhole.statements.expression import (
+    Expression,
+    InBrackets,
+    Over,
+    Quotient,
+    Sum,
+    Times,
+    WithRemainder,
+    value,
+)
 from onewhole.statements.rounding import Rounding
 from onewhole.statements.sides import sides
 
@@ -191,6 +200,8 @@ def _multiplies_fractions(side: Expression) -> bool:
             return _multiplies_fractions(top) or _multiplies_fractions(bottom)
         case Quotient(left, right):
             return _multiplies_fractions(left) or _multiplies_fractions(right)
+        case InBrackets(inside):
+            return _multiplies_fractions(inside)
         case WithRemainder():
             return False
         case _:

@@ -61,6 +61,16 @@ class Quotient:
 
 
 @dataclass(frozen=True, slots=True)
+class InBrackets:
+    """A product or a quotient with brackets round it that change nothing: 2 + (3 x 4).
+
+    Brackets that do change something are in the tree itself.
+    """
+
+    inside: Times | Quotient
+
+
+@dataclass(frozen=True, slots=True)
 class WithRemainder:
     """How much each gets, or how many groups there are, and what is ``left`` over: 21 r 3.
 
@@ -84,7 +94,28 @@ class WithRemainder:
         return mine == theirs
 
 
-Expression = Quantity | Sum | Times | Over | Quotient | WithRemainder
+Expression = Quantity | Sum | Times | Over | Quotient | InBrackets | WithRemainder
+
+
+def in_brackets(part: Expression) -> Expression:
+    """Put brackets that change nothing round a product or a quotient; anything else stays as it is.
+
+    >>> from onewhole.number.quantity import whole
+    >>> in_brackets(whole(5)) == whole(5), in_brackets(Times(whole(2), whole(3))).inside.left == whole(2)
+    (True, True)
+    """
+    return InBrackets(part) if isinstance(part, Times | Quotient) else part
+
+
+def without_brackets(part: Expression) -> Expression:
+    """Leave out brackets that change nothing.
+
+    >>> from onewhole.number.quantity import whole
+    >>> product = Times(whole(2), whole(3))
+    >>> without_brackets(InBrackets(product)) == product
+    True
+    """
+    return part.inside if isinstance(part, InBrackets) else part
 
 
 def plus(*parts: Expression) -> Expression:
@@ -156,6 +187,8 @@ def _weigh(expression: Expression) -> tuple[int, int, Kind]:
                 msg = f"a {first} divided by a {second} is not worked here"
                 raise KindError(msg, remedy="Divide by a plain number, or by a measure of the same kind.")
             return over * bottom, under * top, first if second is Kind.NUMBER else Kind.NUMBER
+        case InBrackets(inside):
+            return _weigh(inside)
         case WithRemainder(quotient, left, by):
             if by is None:
                 msg = "a remainder belongs to a number that is divided"
@@ -193,6 +226,8 @@ def unit_mark(expression: Expression) -> str | None:
                 msg = "a number is divided by a number with another unit"
                 raise KindError(msg, remedy="Divide by a plain number, or by one with the same unit.")
             return "" if by else mark
+        case InBrackets(inside):
+            return unit_mark(inside)
         case WithRemainder(quotient):
             return unit_mark(quotient)
         case Over():
@@ -224,6 +259,8 @@ def quantities(expression: Expression) -> tuple[Quantity, ...]:
             return tuple(found for term in terms for found in quantities(term.part))
         case WithRemainder(quotient, left):
             return quotient, left
+        case InBrackets(inside):
+            return quantities(inside)
         case Times(first, second) | Over(first, second) | Quotient(first, second):
             return quantities(first) + quantities(second)
         case _:

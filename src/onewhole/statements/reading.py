@@ -25,9 +25,11 @@ from onewhole.statements.expression import (
     Times,
     WithRemainder,
     alike_marks,
+    in_brackets,
     kind,
     unit_mark,
     value,
+    without_brackets,
 )
 from onewhole.statements.form_words import form_ahead, form_wanted
 from onewhole.statements.gap import Gap
@@ -226,6 +228,7 @@ def _product(cursor: Cursor, depth: int) -> _Part:
             cursor.refuse_hole(
                 f"a missing number in a {called} is not worked here", "Write a sum or a difference."
             )
+        other = without_brackets(other)
         found = quotient(cursor, found, other, start) if divided else Times(found, other)
     return found
 
@@ -246,11 +249,11 @@ def _atom(cursor: Cursor, depth: int) -> _Part:
     if not cursor.took(TokenKind.CLOSE):
         cursor.refuse("a bracket is not closed", "Add the missing ).")
     if not cursor.took(TokenKind.SLASH):
-        return inside
+        return in_brackets(inside)
     bottom = _atom(cursor, depth + 1)
     if isinstance(bottom, Gap):
         cursor.refuse_hole("a missing number is not read under a worked numerator", "Write ?/6 or 6 ?/6.")
-    return Over(inside, bottom)
+    return Over(inside, without_brackets(bottom))
 
 
 def _whole_side(cursor: Cursor, side: _Side) -> tuple[tuple[Expression, bool], ...]:
@@ -269,7 +272,7 @@ def _without_gap(cursor: Cursor, side: _Side) -> Expression:
 
 def _joined(parts: tuple[tuple[Expression, bool], ...]) -> Expression:
     if len(parts) == 1:
-        return parts[0][0]
+        return without_brackets(parts[0][0])
     return Sum(tuple(Term(part, taken) for part, taken in parts))
 
 

@@ -11,7 +11,16 @@ from onewhole.number.ladder import Ladder, Style
 from onewhole.number.name_wanted import NumberForm
 from onewhole.number.quantity import Quantity
 from onewhole.number.with_minus import WithMinus
-from onewhole.statements.expression import Expression, Over, Quotient, Sum, Term, Times, WithRemainder
+from onewhole.statements.expression import (
+    Expression,
+    InBrackets,
+    Over,
+    Quotient,
+    Sum,
+    Term,
+    Times,
+    WithRemainder,
+)
 from onewhole.statements.gap import Gap, type_hole
 from onewhole.statements.rounding import Rounding
 from onewhole.statements.statement import (
@@ -94,13 +103,15 @@ def _row(thing: Writable) -> Iterator[Piece]:
                     yield Sign.MINUS if term.taken else Sign.PLUS
                 yield from _bracketed(term.part, Sum)
         case Times(left, right):
-            yield from _bracketed(left, Sum, Quotient)
+            yield from _bracketed(left, Sum)
             yield Sign.TIMES
             yield from _bracketed(right, Sum, Times, Quotient)
         case Quotient(left, right):
-            yield from _bracketed(left, Sum, Times, Quotient)
+            yield from _bracketed(left, Sum)
             yield Sign.DIVIDE
             yield from _bracketed(right, Sum, Times, Quotient)
+        case InBrackets(inside):
+            yield from _in_brackets(inside)
         case WithRemainder(quotient, left):
             yield from (quotient, Sign.REMAINDER, left)
         case Relation():
@@ -173,6 +184,10 @@ def _bracketed(part: Expression, *wanted: type) -> Iterator[Piece]:
     if not isinstance(part, wanted):
         yield from _row(part)
         return
+    yield from _in_brackets(part)
+
+
+def _in_brackets(part: Expression) -> Iterator[Piece]:
     yield Sign.OPEN
     yield from _row(part)
     yield Sign.CLOSE
@@ -183,18 +198,12 @@ def _flat(pieces: Iterable[Piece]) -> Iterator[FlatPiece]:
         if not isinstance(piece, Over):
             yield piece
             continue
-        yield from _in_brackets(piece.top)
+        yield from _flat(_in_brackets(piece.top))
         yield Sign.OVER
         if _plain_digits(piece.bottom):
             yield from _flat(_row(piece.bottom))
         else:
-            yield from _in_brackets(piece.bottom)
-
-
-def _in_brackets(part: Expression) -> Iterator[FlatPiece]:
-    yield Sign.OPEN
-    yield from _flat(_row(part))
-    yield Sign.CLOSE
+            yield from _flat(_in_brackets(piece.bottom))
 
 
 def _plain_digits(part: Expression) -> bool:

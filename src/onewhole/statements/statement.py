@@ -11,6 +11,7 @@ from onewhole.number.quantity import Quantity
 from onewhole.number.unit import KindError
 from onewhole.statements.expression import (
     Expression,
+    InBrackets,
     Over,
     Quotient,
     Sum,
@@ -242,7 +243,7 @@ def asked_quantities(statement: Question) -> tuple[tuple[Quantity, bool], ...] |
         case Sum(terms):
             flat = tuple((term.part, term.taken) for term in terms if isinstance(term.part, Quantity))
             return flat if len(flat) == len(terms) else None
-        case Times() | Over() | Quotient() | WithRemainder():
+        case Times() | Over() | Quotient() | InBrackets() | WithRemainder():
             return None
         case _:
             assert_never(statement.asked)

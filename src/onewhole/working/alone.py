@@ -3,12 +3,11 @@
 from onewhole.number.another_name import another_name
 from onewhole.number.ladder import Style, joined, mixed
 from onewhole.number.name_wanted import named_as
-from onewhole.number.quantity import Quantity, trimmed, usual
+from onewhole.number.quantity import Quantity, overfull, trimmed, usual
 from onewhole.number.unit import Kind
 from onewhole.statements.expression import plus
 from onewhole.statements.statement import AnotherName, Question
 from onewhole.working.equal_pieces import recut
-from onewhole.working.form import overfull
 from onewhole.working.line import Line, without_repeats
 from onewhole.working.pair_state import PairState
 from onewhole.working.reasons.regrouping import AreWorth, PutTogether

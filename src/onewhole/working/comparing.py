@@ -7,7 +7,7 @@ from onewhole.statements.statement import Comparison, relation
 from onewhole.working.comparing_fractions import compare_fractions
 from onewhole.working.comparison_way import ComparisonWay, MadeAlike
 from onewhole.working.line import Line
-from onewhole.working.questions import NotWorkedError
+from onewhole.working.not_worked import NotWorkedError
 from onewhole.working.reasons.comparing import (
     AllInPiecesToCompare,
     AsFractions,

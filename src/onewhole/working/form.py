@@ -6,13 +6,15 @@ from math import gcd
 from onewhole.number.factors import simplest
 from onewhole.number.ladder import Style, mixed
 from onewhole.number.name_wanted import NumberForm
-from onewhole.number.quantity import Quantity, usual
+from onewhole.number.quantity import Quantity, overfull, usual
 from onewhole.statements.expression import WithRemainder
 from onewhole.statements.statement import AnotherName, MissingNumber, Question, Statement
 from onewhole.working.line import Line, LineContent
+from onewhole.working.questions import steps_found
 from onewhole.working.quotients.remainder_shared import RemainderForm, remainder_shared
 from onewhole.working.quotients.work_quotient import divided, quotient_found
 from onewhole.working.reasons.renaming import FewestPieces
+from onewhole.working.steps.work_steps import has_steps
 from onewhole.working.working import Working
 
 
@@ -74,18 +76,19 @@ def form_for(statement: Statement, wanted: FormWanted) -> FormWanted:
 
 def _leaves_one(statement: Statement, wanted: RemainderForm) -> bool:
     """Say whether something is left over when this is divided, and can be written as it is wanted."""
-    asked = divided(statement.asked) if isinstance(statement, Question) else None
-    if asked is None:
-        return False
-    found = quotient_found(asked)
+    found = _divided_last(statement)
     if not isinstance(found, WithRemainder):
         return False
     return wanted is RemainderForm.REMAINDER or remainder_shared(found, wanted) is not None
 
 
-def overfull(answer: Quantity) -> bool:
-    """Say whether a count fills a larger unit: 4 15/8, 39/8, 2 ft 14 in."""
-    return any(n >= ratio for n, ratio in zip(answer.amounts[1:], answer.ladder.ratios, strict=True))
+def _divided_last(statement: Statement) -> object:
+    """Return what a question comes to that divides, or of which the last step does; else None."""
+    if not isinstance(statement, Question):
+        return None
+    if (asked := divided(statement.asked)) is not None:
+        return quotient_found(asked)
+    return steps_found(statement.asked) if has_steps(statement.asked) else None
 
 
 def _has_fewer_pieces(answer: Quantity) -> bool:

@@ -2,18 +2,20 @@
 
 from collections.abc import Iterable, Iterator
 from contextlib import suppress
+from functools import lru_cache
 from itertools import accumulate, takewhile
 from operator import mul
 
 from onewhole.errors import InputError
 from onewhole.number.ladder import joined
 from onewhole.number.quantity import Quantity, counted_in_parts, trimmed, usual_in_parts
-from onewhole.statements.expression import Expression, Sum, Term
+from onewhole.statements.expression import Expression, Sum, Term, WithRemainder
 from onewhole.statements.statement import Question, asked_quantities
 from onewhole.working.alone import work_alone
 from onewhole.working.checks import Check, agreement, estimated, undone
 from onewhole.working.clock import clock_ways, on_the_clock
 from onewhole.working.line import Line, without_repeats
+from onewhole.working.not_worked import NotWorkedError
 from onewhole.working.pair_state import PairState
 from onewhole.working.products.product_state import ProductState
 from onewhole.working.products.product_way import ProductWay
@@ -24,6 +26,14 @@ from onewhole.working.quotients.work_quotient import divided, ways_to_divide, wo
 from onewhole.working.reasons.regrouping import WrittenTogether
 from onewhole.working.reasons.taking import InAll, SoFar
 from onewhole.working.reasons.unsuited import OtherOperation, Unsuited
+from onewhole.working.steps.ways import STEP_BY_STEP, STEP_WAYS, TIMES_EACH_PART
+from onewhole.working.steps.work_steps import (
+    StepsWorked,
+    has_steps,
+    times_each_part,
+    work_steps,
+)
+from onewhole.working.strategies.columns import COLUMNS
 from onewhole.working.strategies.count_up import COUNT_UP
 from onewhole.working.strategies.jump_on import JUMP_ON
 from onewhole.working.strategies.moves import as_found
@@ -55,16 +65,14 @@ class DoesNotSuitError(InputError):
         self.why = why
 
 
-class NotWorkedError(InputError):
-    """The statement is not one that is worked line by line."""
-
-
 def unsuited(question: Question, strategy: NamedWay) -> Unsuited | None:
     """Return why a way does not suit a question, or None when it does."""
     if (product := factors(question.asked)) is not None:
         return strategy.unsuited(product) if isinstance(strategy, ProductWay) else OtherOperation()
     if (quotient := divided(question.asked)) is not None:
         return strategy.unsuited(quotient) if isinstance(strategy, QuotientWay) else OtherOperation()
+    if has_steps(question.asked):
+        return None if strategy in ways_in_steps(question.asked) else OtherOperation()
     if not isinstance(strategy, Strategy):
         return OtherOperation()
     ways = clock_ways(question.asked)
@@ -92,6 +100,8 @@ def suiting(question: Question) -> tuple[NamedWay, ...]:
         return ways_to_multiply(product)
     if (quotient := divided(question.asked)) is not None:
         return ways_to_divide(quotient)
+    if has_steps(question.asked):
+        return ways_in_steps(question.asked)
     signed = _signed(question)
     if len(signed) == 1:
         return (UNITS_APART,)
@@ -110,6 +120,8 @@ def for_question(question: Question, taught: Strategy) -> NamedWay:
         return _first_way(product)
     if (quotient := divided(question.asked)) is not None:
         return ways_to_divide(quotient)[0]
+    if has_steps(question.asked):
+        return STEP_BY_STEP
     if len(_signed(question)) == 1:
         return taught
     return strategy_named(work_as_taught(question, taught, checked=False).strategy)
@@ -129,6 +141,8 @@ def work_as_taught(question: Question, taught: Strategy, *, checked: bool = True
         return work_product(question, product, _first_way(product), checked=checked)
     if (quotient := divided(question.asked)) is not None:
         return work_quotient(question, quotient, ways_to_divide(quotient)[0], checked=checked)
+    if has_steps(question.asked):
+        return _in_steps(question, STEP_BY_STEP, taught, checked=checked)
     signed = _signed(question)
     if len(signed) == 1:
         return work_alone(question, signed[0][0])
@@ -144,6 +158,50 @@ def work_as_taught(question: Question, taught: Strategy, *, checked: bool = True
         except DoesNotSuitError:
             continue
     raise DoesNotSuitError(taught, OtherOperation())
+
+
+def ways_in_steps(asked: Expression) -> tuple[NamedWay, ...]:
+    """Return the ways that suit an expression with several operations.
+
+    >>> from onewhole.statements.reading import read_expression
+    >>> [way.key for way in ways_in_steps(read_expression("3 x (20 + 7)"))]
+    ['step_by_step', 'times_each_part']
+    """
+    return STEP_WAYS if times_each_part(asked) else (STEP_BY_STEP,)
+
+
+def steps_found(asked: Expression) -> Quantity | WithRemainder:
+    """Return what an expression with several operations comes to, as its working writes it.
+
+    Raises NotWorkedError as :func:`work_question` does.
+
+    >>> from onewhole.statements.reading import read_expression
+    >>> steps_found(read_expression("2 + 3 x 4")).parts
+    14
+    """
+    return _steps_worked(asked, REGROUP_FIRST).answer
+
+
+@lru_cache(maxsize=1024)
+def _steps_worked(asked: Expression, taught: Strategy, way: NamedWay = STEP_BY_STEP) -> StepsWorked:
+    first = times_each_part(asked) if way == TIMES_EACH_PART else None
+
+    def one(question: Question) -> Working:
+        working = work_as_taught(question, REGROUP_FIRST if taught == COLUMNS else taught, checked=False)
+        if working.strategy != COLUMNS.key:
+            return working
+        return work_as_taught(question, REGROUP_FIRST, checked=False)
+
+    return work_steps(asked, one, *filter(None, (first,)))
+
+
+def _in_steps(question: Question, way: NamedWay, taught: Strategy, *, checked: bool) -> Working:
+    """Work an expression with several operations; a second way that suits must agree."""
+    worked = _steps_worked(question.asked, taught, way)
+    others = (other for other in ways_in_steps(question.asked) if checked and other != way)
+    reached = ((other.key, _steps_worked(question.asked, taught, other).answer) for other in others)
+    checks = tuple(agreement(way.key, worked.answer, reached))
+    return Working(way.key, question, worked.lines, worked.answer, checks)
 
 
 def _first_way(product: ProductState) -> ProductWay:
@@ -177,6 +235,12 @@ def work_question(question: Question, strategy: NamedWay, *, checked: bool = Tru
         if why := divides.unsuited(quotient):
             raise DoesNotSuitError(divides, why)
         return work_quotient(question, quotient, divides, checked=checked)
+    if has_steps(question.asked):
+        stepped = strategy if strategy in STEP_WAYS else STEP_BY_STEP
+        if stepped not in ways_in_steps(question.asked):
+            raise DoesNotSuitError(stepped, OtherOperation())
+        taught = strategy if isinstance(strategy, Strategy) else REGROUP_FIRST
+        return _in_steps(question, stepped, taught, checked=checked)
     if not isinstance(strategy, Strategy):
         raise DoesNotSuitError(strategy, OtherOperation())
     signed = _signed(question)

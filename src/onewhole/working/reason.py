@@ -19,6 +19,7 @@ from onewhole.working.reasons.ordering import InOrdering
 from onewhole.working.reasons.regrouping import Regrouping
 from onewhole.working.reasons.renaming import Renaming
 from onewhole.working.reasons.rounding import InRounding
+from onewhole.working.reasons.stepping import Stepping
 from onewhole.working.reasons.taking import Taking
 
 #: Every reason for a line of a working.
@@ -33,4 +34,5 @@ Reason = (
     | InOrdering
     | Multiplying
     | Dividing
+    | Stepping
 )

@@ -5,7 +5,8 @@ import pytest
 from onewhole.desk.page.work import ToldUnsuitedError, as_object, told, work, work_every_way
 from onewhole.notations.text import text
 from onewhole.statements.tokens import ReadingError
-from onewhole.working.questions import DoesNotSuitError, NotWorkedError
+from onewhole.working.not_worked import NotWorkedError
+from onewhole.working.questions import DoesNotSuitError
 from onewhole.working.reasons.unsuited import WholeTooSmall
 from onewhole.working.strategies.columns import COLUMNS
 from onewhole.working.strategies.table import STRATEGIES

@@ -26,7 +26,8 @@ from onewhole.statements.statement import (
 from onewhole.walkthroughs.lesson import Length
 from onewhole.working.form import led_to
 from onewhole.working.missing import alone_on_its_side
-from onewhole.working.questions import DoesNotSuitError, NotWorkedError, suiting
+from onewhole.working.not_worked import NotWorkedError
+from onewhole.working.questions import DoesNotSuitError, suiting
 from onewhole.working.ways import WAYS, way_named
 from onewhole.working.work import work
 from onewhole.working.working import Working

@@ -14,6 +14,7 @@ from onewhole.languages.english.asks_of_pieces import ask_of_pieces
 from onewhole.languages.english.asks_of_products import ask_of_products
 from onewhole.languages.english.asks_of_rounding import ask_of_rounding
 from onewhole.languages.english.asks_of_sizes import ask_of_sizes
+from onewhole.languages.english.asks_of_steps import ask_of_steps
 from onewhole.misconceptions.ask import Ask
 from onewhole.misconceptions.asks.adding import AddingAsk
 from onewhole.misconceptions.asks.amounts import AmountAsk
@@ -26,6 +27,7 @@ from onewhole.misconceptions.asks.pieces import PieceAsk
 from onewhole.misconceptions.asks.products import ProductAsk
 from onewhole.misconceptions.asks.rounding import RoundingAsk
 from onewhole.misconceptions.asks.sizes import SizeAsk
+from onewhole.misconceptions.asks.steps import StepAsk
 from onewhole.sentences.sentence import Sentences
 
 
@@ -60,4 +62,6 @@ def ask_told(ask: Ask, words: ClassWords) -> Sentences:
         return ask_of_rounding(ask)
     if isinstance(ask, ProductAsk):
         return ask_of_products(ask)
+    if isinstance(ask, StepAsk):
+        return ask_of_steps(ask)
     assert_never(ask)

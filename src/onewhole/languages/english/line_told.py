@@ -82,6 +82,7 @@ from onewhole.working.reasons.renaming import (
     WholesInPieces,
 )
 from onewhole.working.reasons.rounding import InRounding
+from onewhole.working.reasons.stepping import BarDivides, StepBegins, StepDone, TimesEachPart
 from onewhole.working.reasons.taking import (
     AddedUnitByUnit,
     InAll,
@@ -235,6 +236,8 @@ def deed_told(reason: Reason | None, words: ClassWords) -> Nodes | None:
         case LeftOver() | KnownQuotient() | EachWholeCut() | GroupsOfUnits():
             return None
         case DividedIsFraction() | DigitsRunOn():
+            return None
+        case StepDone() | StepBegins() | BarDivides() | TimesEachPart():
             return None
         case _:
             assert_never(reason)

@@ -12,6 +12,7 @@ from onewhole.languages.english.jumping import jumping
 from onewhole.languages.english.multiplying import multiplying
 from onewhole.languages.english.regrouping import regrouping
 from onewhole.languages.english.renaming import renaming
+from onewhole.languages.english.stepping import stepping
 from onewhole.languages.english.taking import taking
 from onewhole.sentences.sentence import Sentences
 from onewhole.working.reason import Reason
@@ -24,6 +25,7 @@ from onewhole.working.reasons.ordering import InOrdering
 from onewhole.working.reasons.regrouping import Regrouping
 from onewhole.working.reasons.renaming import Renaming
 from onewhole.working.reasons.rounding import InRounding
+from onewhole.working.reasons.stepping import StepBegins, Stepping
 from onewhole.working.reasons.taking import Taking
 
 
@@ -56,4 +58,8 @@ def reason_told(reason: Reason, words: ClassWords) -> Sentences:
         return multiplying(reason, words)
     if isinstance(reason, Dividing):
         return dividing(reason, words)
+    if isinstance(reason, StepBegins):
+        return stepping(reason) + reason_told(reason.because, words)
+    if isinstance(reason, Stepping):
+        return stepping(reason)
     assert_never(reason)

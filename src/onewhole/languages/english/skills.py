@@ -34,6 +34,8 @@ def skill_called(skill: Skill) -> str:
             return "multiplying"
         case Skill.DIVIDE:
             return "dividing"
+        case Skill.STEPS:
+            return "several steps"
         case Skill.COMPARE:
             return "comparing"
         case Skill.FIND:

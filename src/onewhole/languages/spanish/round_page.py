@@ -60,6 +60,8 @@ ROUND_PAGE = PageWords(
         ("measure_out", "Medir: contar los dos en una unidad"),
         ("partial_quotients", "Cocientes parciales: sacar grupos fáciles"),
         ("as_fraction", "Como fracción: cortar cada entero"),
+        ("step_by_step", "Paso a paso, en el orden de siempre"),
+        ("times_each_part", "Multiplicar cada parte de la suma"),
         ("compare", "Comparar"),
         ("put_in_order", "Poner en orden"),
         ("find_the_missing_number", "Buscar el número que falta"),

@@ -16,13 +16,13 @@ from onewhole.marking.reading.writing import alike, amount
 from onewhole.misconceptions.attempt import Outcome
 from onewhole.number.impossible import Impossible
 from onewhole.number.ladder import Ladder, Style
-from onewhole.number.quantity import Quantity, usual
+from onewhole.number.quantity import Quantity, overfull, usual
 from onewhole.number.unit import Kind
 from onewhole.number.with_minus import WithMinus
 from onewhole.problems.worked import WorkedProblem
 from onewhole.statements.expression import WithRemainder
 from onewhole.statements.statement import AnotherName, NumberRow, Ordering, Question, Relation
-from onewhole.working.form import ANY_FORM, FormWanted, form_for, overfull
+from onewhole.working.form import ANY_FORM, FormWanted, form_for
 from onewhole.working.working import equal_forms
 
 

@@ -10,6 +10,7 @@ from onewhole.number.quantity import Quantity, usual
 from onewhole.problems.answer import written_usually
 from onewhole.statements.expression import (
     Expression,
+    InBrackets,
     Over,
     Quotient,
     Sum,
@@ -54,7 +55,7 @@ def _offers(left: Expression, right: Expression) -> Iterator[Expression]:
             yield from _numbers(right, value(left))
         case Sum():
             yield from _sums(left, right)
-        case Times() | Over() | Quotient() | WithRemainder():
+        case Times() | Over() | Quotient() | InBrackets() | WithRemainder():
             return
 
 

@@ -11,7 +11,7 @@ from onewhole.number.ladder import Style
 from onewhole.number.quantity import Quantity
 from onewhole.number.unit import Kind
 from onewhole.number.with_minus import WithMinus
-from onewhole.statements.expression import Expression, Over, Quotient, Sum, Times, WithRemainder
+from onewhole.statements.expression import Expression, InBrackets, Over, Quotient, Sum, Times, WithRemainder
 from onewhole.statements.statement import NumberRow, Relation
 
 TEN = 10
@@ -96,6 +96,8 @@ def alike_line(line: Expression) -> Hashable:
             return "over", alike_line(top), alike_line(bottom)
         case Quotient(left, right):
             return "divided", alike_line(left), alike_line(right)
+        case InBrackets(inside):
+            return alike_line(inside)
         case WithRemainder(quotient, left):
             return "remainder", alike_line(quotient), alike_line(left)
         case _:

@@ -9,6 +9,7 @@ from onewhole.number.ladder import TEN, Style, measure
 from onewhole.number.quantity import Quantity, whole
 from onewhole.statements.expression import (
     Expression,
+    InBrackets,
     Over,
     Quotient,
     Sum,
@@ -75,7 +76,7 @@ def _with_unit(says: Expression, mark: str) -> Expression:
             return _counted(says, mark)
         case Sum(terms):
             return Sum(tuple(Term(_with_unit(term.part, mark), term.taken) for term in terms))
-        case Times() | Over() | Quotient() | WithRemainder():
+        case Times() | Over() | Quotient() | InBrackets() | WithRemainder():
             return says
         case _:
             assert_never(says)
