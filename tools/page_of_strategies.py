@@ -9,7 +9,7 @@ from types import ModuleType
 from onewhole.desk.page.work import ToldUnsuitedError, told, work
 from onewhole.languages.english.unsuited import unsuited
 from onewhole.notations.sentences.text import text_of
-from onewhole.working import comparing, comparing_fractions, missing
+from onewhole.working import comparing, comparing_fractions, missing, steps
 from onewhole.working.strategies.columns import COLUMNS
 from onewhole.working.strategies.table import STRATEGIES
 from onewhole.working.strategy import Act, Strategy, fits
@@ -51,6 +51,7 @@ OTHERS = (
         ("4/5 ? 4/7", "3/7 ? 5/8", "7/8 ? 13/12", "5/6 ? 7/8", "5/6 ? 4/7", "2 3/4 ? 2 5/8", "3/5 ? 2/3"),
     ),
     ("A missing number", missing, ("9 - ? = 3 1/2",)),
+    ("Several steps", steps, ("18 / 6 + 4 x (5 - 2)", "3 x (20 + 7)", "9 - 2 x 3/4")),
 )
 
 

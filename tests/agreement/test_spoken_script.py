@@ -35,8 +35,8 @@ from onewhole.working.strategy import Strategy
 from onewhole.working.way import NamedWay
 from onewhole.working.work import work
 from onewhole.working.working import Working
-from tests.kit.claims import spoken, true
-from tests.kit.heard import Heard, number_words
+from tests.kit.claims import true
+from tests.kit.heard import Heard, number_words, spoken
 from tests.kit.how_much import sample
 from tests.kit.statements import every_question
 from tests.kit.worked import question, tried

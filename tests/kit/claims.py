@@ -11,7 +11,6 @@ from fractions import Fraction
 from itertools import accumulate
 
 from onewhole.errors import OnewholeError
-from onewhole.languages.english.words import count_words
 from onewhole.number.quantity import Quantity
 from onewhole.statements.expression import Quotient, Sum, Times, quantities, value
 from onewhole.statements.rounding import Rounding
@@ -29,12 +28,13 @@ from onewhole.working.line import LineContent, WholeLine
 from tests.kit.column_claims import COLUMN_CLAIMS
 from tests.kit.comparing_claims import COMPARING_CLAIMS
 from tests.kit.dividing_claims import DIVIDING_CLAIMS
-from tests.kit.heard import COUNTS, Heard, equal_sides, number_words, plainly, sides, ways
+from tests.kit.heard import COUNTS, Heard, equal_sides, number_words, plainly, sides, spoken, ways
 from tests.kit.naming_claims import NAMING_CLAIMS
 from tests.kit.ordering_claims import ORDERING_CLAIMS
 from tests.kit.product_claims import PRODUCT_CLAIMS
 from tests.kit.rounding_claims import ROUNDING_CLAIMS
 from tests.kit.spoken_reading import unsay, unsay_expression
+from tests.kit.step_claims import STEP_CLAIMS, each_step
 
 Reads = Callable[[Heard, tuple[str, ...]], bool]
 
@@ -50,7 +50,7 @@ def true(sentence: str, heard: Heard) -> str | None:
                     return pattern
             except (OnewholeError, KeyError):
                 continue
-    return None
+    return next(filter(None, (true(sentence, step) for step in each_step(heard))), None)
 
 
 def _claims(heard: Heard) -> dict[str, Reads]:
@@ -263,129 +263,133 @@ def _taken(heard: Heard, amount: Fraction) -> bool:
     )
 
 
-def spoken(label: str) -> str:
-    """Say a label: two, two a."""
-    digits = re.match(r"\d+", label)
-    return label if digits is None else f"{count_words(int(digits[0]))} {label[digits.end() :]}".strip()
-
-
 _WHOLES = r"(?:open|regroup|rename|trade) one [a-z-]+"
 _STANDS = "(?:that is|now it is|so now we have|now it says|now we have|the right line is|so)"
 
 _OF_SOME = COMPARING_CLAIMS | NAMING_CLAIMS
 
 #: What can be claimed, as words with gaps, and what must then be so.
-CLAIMS: dict[str, Reads] = _OF_SOME | {
-    r"number (.+)(?:: | is )(.+)": _statement,
-    r"number (.+)": lambda heard, groups: groups[0] in heard.labels,
-    r"which is more, (.+) or (.+)": _asks_which,
-    r"write (.+)": lambda heard, groups: _asked(heard, groups[0]),
-    r"write it in other units: (.+)": lambda heard, groups: _asked(heard, groups[0]),
-    r"find the number for the blank: (.+)": lambda heard, groups: _asked(heard, groups[0]),
-    r"we work out (.+)": lambda heard, groups: _asked(heard, groups[0]),
-    r"(?:as in|do it as in) number ([a-z -]+)[,:] (.+)": _deed,
-    rf"{_STANDS} (.+)": lambda heard, groups: _keeps(heard, groups[0]),
-    r"(?:first|that is) (.+)": _all_parts,
-    r"so (.+)": lambda heard, groups: _solved(heard, groups[0]),
-    r"so (.+) is the same amount as (.+)": _is,
-    r"now compare (.+) with (.+)": _asks_which,
-    r"so look at (.+) and at (.+)": _asks_which,
-    r"(.+)": lambda heard, groups: _solved(heard, groups[0]),
-    r"(.+ equals .+)": lambda heard, groups: _steps(heard, groups[0]) or _undone(heard, groups),
-    r"that is (.+ [a-z-]+) and (.+)": _both_in_pieces,
-    r"one ten is ten ones, and (.+) is (.+)": _is,
-    r"(one .+) is (.+), so count everything in .+": _is,
-    r"(one .+) is (.+)": _is,
-    r"(.+) are (.+)": _is,
-    r"(.+) and (.+) make (.+)": _together,
-    r"(.+) make (one .+), and there (is one full group|are .+ full groups)": _full_groups,
-    r"(.+) make (.+)": _is,
-    r"now there are (.+)": lambda heard, groups: heard.stands(heard.amount(groups[0])),
-    rf"there are not enough [a-z-]+ to take (.+), so {_WHOLES}": _lacking,
-    rf"there are no [a-z-]+ to open, so {_WHOLES} first": lambda heard, _: bool(heard.lines),
-    rf"{_WHOLES}(?: to get more [a-z-]+)?": lambda heard, _: bool(heard.lines),
-    r"(?:open|regroup) (.+) to get more [a-z-]+": lambda heard, groups: heard.stands(heard.amount(groups[0])),
-    r"(.+) take away (.+) leaves (.+)": _taken_away,
-    r"larger units first: take (.+)": lambda heard, groups: _taken(heard, heard.amount(groups[0])),
-    r"take (.+) from (.+)": lambda heard, groups: (
-        _both_counts(heard, groups) and _leaves(heard, heard.amount(groups[1]) - heard.amount(groups[0]))
-    ),
-    r"add (.+) and (.+)": lambda heard, groups: (
-        _both_counts(heard, groups) and heard.stands(sum(map(heard.amount, groups), Fraction(0)))
-    ),
-    r"(?:take|add|jump on by) (.+)": lambda heard, groups: heard.stands(heard.amount(groups[0])),
-    r"give (.+) to (.+)": lambda heard, groups: _next_one(heard, (groups[1], groups[0], heard.words.whole)),
-    r"set (.+) aside, and take from (.+)": lambda heard, groups: (
-        sum(map(heard.amount, groups)) == heard.given[0] if groups else False
-    ),
-    r"set (.+) aside": lambda heard, groups: heard.stands(heard.amount(groups[0])),
-    r"(.+) (?:is|are) left": lambda heard, groups: (
-        heard.amount(groups[0]) == meaning(heard.item.statement)
-        or (len(heard.given) > 2 and heard.stands(heard.amount(groups[0])))
-    ),
-    r"(.+) is left of (.+)": lambda heard, groups: (
-        heard.amount(groups[1]) - heard.amount(groups[0]) == heard.given[1]
-    ),
-    r"nothing is left of (.+)": lambda heard, groups: heard.amount(groups[0]) == heard.given[1],
-    r"that makes (.+) in all": lambda heard, groups: heard.amount(groups[0]) == meaning(heard.item.statement),
-    r"that makes (.+) so far": lambda heard, groups: (
-        heard.amount(groups[0]) in list(accumulate(heard.given))[1:-1]
-    ),
-    r"written the usual way, this is (.+)": lambda heard, groups: _keeps(heard, groups[0]),
-    r"(.+) is the same amount as (.+), and now there is enough of each unit": _is,
-    r"(.+) is the same amount as (.+)": _is,
-    r"another name for (.+) is (.+)": _is,
-    r"as one fraction, (.+) is (.+)": _is,
-    r"you may leave it as (.+)": lambda heard, groups: _answer(heard, groups[0]),
-    r"write either one": lambda *_: True,
-    r"count up from (.+) to (.+?)(?:, with stops at easy numbers)?": lambda heard, groups: (
-        {heard.amount(groups[0]), heard.amount(groups[1])} == set(heard.given)
-    ),
-    r"find how long each of the (.+) jumps is": _jumps,
-    r"start at (.+) and jump on by (.+)": lambda heard, groups: (
-        heard.amount(groups[0]) == heard.given[0] and heard.stands(heard.amount(groups[1]))
-    ),
-    r"from (.+), a jump of (.+) lands on the next (.+)": _next_one,
-    r"(.+) needs (.+) to reach the next (.+?)(?:, so take that from the other number)?": _next_one,
-    r"you land on (.+)": lambda heard, groups: heard.stands(heard.amount(groups[0])),
-    r"now add (.+) and (.+)": lambda heard, groups: (
-        sum(map(heard.amount, groups)) == meaning(heard.item.statement)
-    ),
-    r"add (.+) to both numbers(?:: the distance between them stays the same)?": lambda heard, groups: (
-        (heard.given[1] + heard.amount(groups[0])).denominator == 1
-    ),
-    r"(.+) is easier to take away": lambda heard, groups: heard.stands(heard.amount(groups[0])),
-    r"for (.+), (?:go by way of the ten|think of adding)": _hard,
-    r"for (.+), (?:go by way of the ten|think of adding): (.+)": _hard,
-    r"then (.+)": lambda heard, groups: _steps(heard, groups[0]),
-    r"(.+) (?:is|are) more than (.+)": _orders(lambda one, other: one > other),
-    r"(.+) (?:is|are) fewer than (.+)": _orders(lambda one, other: one < other),
-    r"both are (.+)": lambda heard, groups: heard.stands(heard.amount(groups[0])),
-    r"the answer to number (.+) is (.+)": lambda heard, groups: (
-        groups[0] == spoken(heard.item.label) and _answer(heard, groups[1])
-    ),
-    r"the answer is (.+)": lambda heard, groups: _answer(heard, groups[0]),
-    r"so number (.+) comes to (.+)": lambda heard, groups: (
-        groups[0] == spoken(heard.item.label) and _answer(heard, groups[1])
-    ),
-    r"so the missing number is (.+)": _missing,
-    r"the missing number is (.+)": _missing,
-    r"in number (.+), the missing number is (.+)": _missing,
-    r"in number (.+), (.+) is less than (.+)": lambda heard, groups: _asks_which(heard, groups[1:]),
-    r"in number (.+), (.+) is greater than (.+)": lambda heard, groups: _asks_which(heard, groups[1:]),
-    r"in number (.+), (.+) is the same amount as (.+)": lambda heard, groups: _is(heard, groups[1:]),
-    r"check it by going back: (.+)": _undone,
-    r"(?:someone|a friend) may write (.+)": _wrong_line,
-    r"but (.+) is not equal to (.+)": _orders(lambda one, other: one != other),
-    r"but (.+) is not less than (.+)": _orders(lambda one, other: one >= other),
-    r"but (.+) is not greater than (.+)": _orders(lambda one, other: one <= other),
-    r"but (.+) is not the same amount as (.+)": _orders(lambda one, other: one != other),
-    r"but the answer is not (.+)": lambda heard, groups: (
-        heard.amount(groups[0]) != meaning(heard.item.statement)
-    ),
-    r"but (.+) does not fit the blank": lambda heard, groups: heard.amount(groups[0]) != _worth(heard),
-    r"but one [a-z ]+ cannot be cut into zero pieces": lambda *_: True,
-}
+CLAIMS: dict[str, Reads] = (
+    _OF_SOME
+    | STEP_CLAIMS
+    | {
+        r"number (.+)(?:: | is )(.+)": _statement,
+        r"number (.+)": lambda heard, groups: groups[0] in heard.labels,
+        r"which is more, (.+) or (.+)": _asks_which,
+        r"write (.+)": lambda heard, groups: _asked(heard, groups[0]),
+        r"write it in other units: (.+)": lambda heard, groups: _asked(heard, groups[0]),
+        r"find the number for the blank: (.+)": lambda heard, groups: _asked(heard, groups[0]),
+        r"we work out (.+)": lambda heard, groups: _asked(heard, groups[0]),
+        r"(?:as in|do it as in) number ([a-z -]+)[,:] (.+)": _deed,
+        rf"{_STANDS} (.+)": lambda heard, groups: _keeps(heard, groups[0]),
+        r"(?:first|that is) (.+)": _all_parts,
+        r"so (.+)": lambda heard, groups: _solved(heard, groups[0]),
+        r"so (.+) is the same amount as (.+)": _is,
+        r"now compare (.+) with (.+)": _asks_which,
+        r"so look at (.+) and at (.+)": _asks_which,
+        r"(.+)": lambda heard, groups: _solved(heard, groups[0]),
+        r"(.+ equals .+)": lambda heard, groups: _steps(heard, groups[0]) or _undone(heard, groups),
+        r"that is (.+ [a-z-]+) and (.+)": _both_in_pieces,
+        r"one ten is ten ones, and (.+) is (.+)": _is,
+        r"(one .+) is (.+), so count everything in .+": _is,
+        r"(one .+) is (.+)": _is,
+        r"(.+) are (.+)": _is,
+        r"(.+) and (.+) make (.+)": _together,
+        r"(.+) make (one .+), and there (is one full group|are .+ full groups)": _full_groups,
+        r"(.+) make (.+)": _is,
+        r"now there are (.+)": lambda heard, groups: heard.stands(heard.amount(groups[0])),
+        rf"there are not enough [a-z-]+ to take (.+), so {_WHOLES}": _lacking,
+        rf"there are no [a-z-]+ to open, so {_WHOLES} first": lambda heard, _: bool(heard.lines),
+        rf"{_WHOLES}(?: to get more [a-z-]+)?": lambda heard, _: bool(heard.lines),
+        r"(?:open|regroup) (.+) to get more [a-z-]+": lambda heard, groups: heard.stands(
+            heard.amount(groups[0])
+        ),
+        r"(.+) take away (.+) leaves (.+)": _taken_away,
+        r"larger units first: take (.+)": lambda heard, groups: _taken(heard, heard.amount(groups[0])),
+        r"take (.+) from (.+)": lambda heard, groups: (
+            _both_counts(heard, groups) and _leaves(heard, heard.amount(groups[1]) - heard.amount(groups[0]))
+        ),
+        r"add (.+) and (.+)": lambda heard, groups: (
+            _both_counts(heard, groups) and heard.stands(sum(map(heard.amount, groups), Fraction(0)))
+        ),
+        r"(?:take|add|jump on by) (.+)": lambda heard, groups: heard.stands(heard.amount(groups[0])),
+        r"give (.+) to (.+)": lambda heard, groups: _next_one(
+            heard, (groups[1], groups[0], heard.words.whole)
+        ),
+        r"set (.+) aside, and take from (.+)": lambda heard, groups: (
+            sum(map(heard.amount, groups)) == heard.given[0] if groups else False
+        ),
+        r"set (.+) aside": lambda heard, groups: heard.stands(heard.amount(groups[0])),
+        r"(.+) (?:is|are) left": lambda heard, groups: (
+            heard.amount(groups[0]) == meaning(heard.item.statement)
+            or (len(heard.given) > 2 and heard.stands(heard.amount(groups[0])))
+        ),
+        r"(.+) is left of (.+)": lambda heard, groups: (
+            heard.amount(groups[1]) - heard.amount(groups[0]) == heard.given[1]
+        ),
+        r"nothing is left of (.+)": lambda heard, groups: heard.amount(groups[0]) == heard.given[1],
+        r"that makes (.+) in all": lambda heard, groups: (
+            heard.amount(groups[0]) == meaning(heard.item.statement)
+        ),
+        r"that makes (.+) so far": lambda heard, groups: (
+            heard.amount(groups[0]) in list(accumulate(heard.given))[1:-1]
+        ),
+        r"written the usual way, this is (.+)": lambda heard, groups: _keeps(heard, groups[0]),
+        r"(.+) is the same amount as (.+), and now there is enough of each unit": _is,
+        r"(.+) is the same amount as (.+)": _is,
+        r"another name for (.+) is (.+)": _is,
+        r"as one fraction, (.+) is (.+)": _is,
+        r"you may leave it as (.+)": lambda heard, groups: _answer(heard, groups[0]),
+        r"write either one": lambda *_: True,
+        r"count up from (.+) to (.+?)(?:, with stops at easy numbers)?": lambda heard, groups: (
+            {heard.amount(groups[0]), heard.amount(groups[1])} == set(heard.given)
+        ),
+        r"find how long each of the (.+) jumps is": _jumps,
+        r"start at (.+) and jump on by (.+)": lambda heard, groups: (
+            heard.amount(groups[0]) == heard.given[0] and heard.stands(heard.amount(groups[1]))
+        ),
+        r"from (.+), a jump of (.+) lands on the next (.+)": _next_one,
+        r"(.+) needs (.+) to reach the next (.+?)(?:, so take that from the other number)?": _next_one,
+        r"you land on (.+)": lambda heard, groups: heard.stands(heard.amount(groups[0])),
+        r"now add (.+) and (.+)": lambda heard, groups: (
+            sum(map(heard.amount, groups)) == meaning(heard.item.statement)
+        ),
+        r"add (.+) to both numbers(?:: the distance between them stays the same)?": lambda heard, groups: (
+            (heard.given[1] + heard.amount(groups[0])).denominator == 1
+        ),
+        r"(.+) is easier to take away": lambda heard, groups: heard.stands(heard.amount(groups[0])),
+        r"for (.+), (?:go by way of the ten|think of adding)": _hard,
+        r"for (.+), (?:go by way of the ten|think of adding): (.+)": _hard,
+        r"then (.+)": lambda heard, groups: _steps(heard, groups[0]),
+        r"(.+) (?:is|are) more than (.+)": _orders(lambda one, other: one > other),
+        r"(.+) (?:is|are) fewer than (.+)": _orders(lambda one, other: one < other),
+        r"both are (.+)": lambda heard, groups: heard.stands(heard.amount(groups[0])),
+        r"the answer to number (.+) is (.+)": lambda heard, groups: (
+            groups[0] == spoken(heard.item.label) and _answer(heard, groups[1])
+        ),
+        r"the answer is (.+)": lambda heard, groups: _answer(heard, groups[0]),
+        r"so number (.+) comes to (.+)": lambda heard, groups: (
+            groups[0] == spoken(heard.item.label) and _answer(heard, groups[1])
+        ),
+        r"so the missing number is (.+)": _missing,
+        r"the missing number is (.+)": _missing,
+        r"in number (.+), the missing number is (.+)": _missing,
+        r"in number (.+), (.+) is less than (.+)": lambda heard, groups: _asks_which(heard, groups[1:]),
+        r"in number (.+), (.+) is greater than (.+)": lambda heard, groups: _asks_which(heard, groups[1:]),
+        r"in number (.+), (.+) is the same amount as (.+)": lambda heard, groups: _is(heard, groups[1:]),
+        r"check it by going back: (.+)": _undone,
+        r"(?:someone|a friend) may write (.+)": _wrong_line,
+        r"but (.+) is not equal to (.+)": _orders(lambda one, other: one != other),
+        r"but (.+) is not less than (.+)": _orders(lambda one, other: one >= other),
+        r"but (.+) is not greater than (.+)": _orders(lambda one, other: one <= other),
+        r"but (.+) is not the same amount as (.+)": _orders(lambda one, other: one != other),
+        r"but the answer is not (.+)": lambda heard, groups: (
+            heard.amount(groups[0]) != meaning(heard.item.statement)
+        ),
+        r"but (.+) does not fit the blank": lambda heard, groups: heard.amount(groups[0]) != _worth(heard),
+        r"but one [a-z ]+ cannot be cut into zero pieces": lambda *_: True,
+    }
+)
 
 #: What can be claimed of a problem of any sort.
 _OF_ANY = {r"number (.+)(?:: | is )(.+)", r"number (.+)", r"the answer is (.+)"}

@@ -102,6 +102,12 @@ def equal_sides(words: str) -> bool:
     return len(both) == 2 and kind(both[0]) is kind(both[1]) and value(both[0]) == value(both[1])
 
 
+def spoken(label: str) -> str:
+    """Say a label: two, two a."""
+    digits = re.match(r"\d+", label)
+    return label if digits is None else f"{count_words(int(digits[0]))} {label[digits.end() :]}".strip()
+
+
 def plainly(number: Quantity) -> Quantity:
     """A number without its unit, which is not said where it stands by its places: four ones twelve tenths."""
     return with_mark(number, "") if number.kind is Kind.NUMBER else number

@@ -20,6 +20,8 @@ NAMED = [
     ("5.2 - 2.7", Skill.DECIMALS),
     ("3 x 2/5", Skill.TIMES),
     ("87 / 4", Skill.DIVIDE),
+    ("4 + 3 x 7", Skill.STEPS),
+    ("10 - (3 + 2)", Skill.STEPS),
     ("5/6 ? 7/8", Skill.COMPARE),
     ("9 - ? = 3 1/2", Skill.FIND),
     ("7 2/6 = 6 ?/6", Skill.FIND),

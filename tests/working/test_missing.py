@@ -5,7 +5,6 @@ from onewhole.statements.expression import value
 from onewhole.statements.reading import read_quantity, read_statement
 from onewhole.statements.statement import MissingNumber
 from onewhole.working.missing import work_missing
-from onewhole.working.not_worked import NotWorkedError
 from onewhole.working.reasons.comparing import PartTaken, TakenAndLeft, UndoneToFind
 from onewhole.working.reasons.taking import Left
 from onewhole.working.working import Working
@@ -75,12 +74,12 @@ def test_the_last_line_is_written_by_the_pupil() -> None:
     assert not worked("1 = ?/5").lines[-1].aside
 
 
-def test_a_product_is_not_worked() -> None:
-    """Only sums and differences are."""
-    with pytest.raises(
-        NotWorkedError, match=r"^only sums, differences, products and quotients of two numbers are worked"
-    ):
-        worked("3 x 4 = 12 - ?")
+@pytest.mark.parametrize(
+    ("typed", "found"), [("3 x 4 = 20 - ?", 8), ("2 x 3 + ? = 9", 3), ("4 + ? = 3 x 2 1/3", 3)]
+)
+def test_a_product_beside_the_blank_is_worked_in_its_step(typed: str, found: int) -> None:
+    """By hand: 20 - 12, 9 - 6, 7 - 4."""
+    assert worked(typed).answer == whole(found)
 
 
 def test_the_number_is_a_whole_number_in_a_fraction() -> None:

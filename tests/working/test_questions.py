@@ -1,6 +1,8 @@
 import pytest
 
 from onewhole.notations.text import text
+from onewhole.number.quantity import whole
+from onewhole.statements.expression import WithRemainder
 from onewhole.statements.reading import read_expression, read_statement
 from onewhole.statements.statement import Comparison, MissingNumber, Question
 from onewhole.working.line import Line
@@ -107,10 +109,15 @@ def test_a_strategy_that_does_not_suit_says_why(typed: str, key: str, why: type[
 
 
 @pytest.mark.parametrize("typed", ["5 x 1/4 x 3", "(44 - 23)/6", "5 - (2 + 1)"])
-def test_only_plain_rows_are_worked(typed: str) -> None:
-    """Products of three, worked fractions and brackets are read and weighed, not worked line by line."""
+def test_several_operations_are_worked_in_steps(typed: str) -> None:
+    """Products of three, worked fractions and brackets."""
+    assert next(way.key for way in suiting(question(typed))) == "step_by_step"
+
+
+def test_a_remainder_alone_is_not_worked() -> None:
+    """What a pupil writes is no problem."""
     with pytest.raises(NotWorkedError) as refused:
-        suiting(question(typed))
+        suiting(Question(WithRemainder(whole(21), whole(3), whole(4))))
     assert str(refused.value) == (
         "only sums, differences, products and quotients of two numbers are worked line by line. "
         "Write one such as 7 2/6 - 3 5/6, 3 x 1 2/5 or 87 / 4."

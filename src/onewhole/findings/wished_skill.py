@@ -35,6 +35,7 @@ class WishedSkill(StrEnum):
     TIMES_FRACTIONS = "fraction times fraction"
     TIMES_WHOLE = "times whole numbers"
     SEVERAL = "three numbers"
+    STEPS = "several steps"
     ROUND = "rounding"
     ORDER = "ordering"
     CONVERT = "conversions"
@@ -58,6 +59,7 @@ WITHOUT_REGROUPING = frozenset(
         WishedSkill.TIMES,
         WishedSkill.TIMES_FRACTIONS,
         WishedSkill.TIMES_WHOLE,
+        WishedSkill.STEPS,
         WishedSkill.ROUND,
         WishedSkill.ORDER,
         WishedSkill.CONVERT,

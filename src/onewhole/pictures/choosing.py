@@ -69,6 +69,7 @@ from onewhole.working.quotients.measure_out import MEASURE_OUT
 from onewhole.working.quotients.partial_quotients import PARTIAL_QUOTIENTS
 from onewhole.working.quotients.share_units import SHARE_UNITS
 from onewhole.working.reasons.renaming import FewestPieces
+from onewhole.working.steps.work_steps import has_steps
 from onewhole.working.strategies.columns import COLUMNS
 from onewhole.working.strategies.count_up import COUNT_UP
 from onewhole.working.strategies.equal_shift import EQUAL_SHIFT
@@ -160,6 +161,8 @@ def _order(working: Working) -> tuple[PictureKind, ...]:
         return (PictureKind.LINE,)
     if quotient_of(working) is not None:
         return (PictureKind.COLUMNS, PictureKind.SHARES, PictureKind.AREA, PictureKind.LINE)
+    if _in_steps(working):
+        return (PictureKind.BAR, PictureKind.AREA)
     first = [PictureKind.BAR, PictureKind.COLUMNS, PictureKind.AREA, PictureKind.RULER]
     asked = _asked(working)
     if working.strategy in JUMPING and isinstance(working.statement, Question):
@@ -227,6 +230,10 @@ def _why(working: Working, kind: PictureKind, paper: PicturePaper) -> Unpictured
     if why is not None:
         return why
     return None if _drawn(working, kind, paper) else NoRoom()
+
+
+def _in_steps(working: Working) -> bool:
+    return isinstance(working.statement, Question) and has_steps(working.statement.asked)
 
 
 def _times_a_sum(working: Working) -> bool:

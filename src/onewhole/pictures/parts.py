@@ -10,6 +10,9 @@ from onewhole.statements.statement import MissingNumber, Question, Statement, ga
 from onewhole.working.products.equal_jumps import so_many
 from onewhole.working.steps.work_steps import has_steps
 
+#: As many numbers can be read under a bar. Common practice, no source.
+MOST_SHARES = 7
+
 
 @dataclass(frozen=True, slots=True)
 class Share:
@@ -81,6 +84,8 @@ def _in_steps(asked: Expression) -> PartWhole | None:
     added, taken = (
         [part for parts, gone in found if gone is wanted for part in parts] for wanted in (False, True)
     )
+    if len(added) + len(taken) > MOST_SHARES:
+        return None
     if not taken:
         return PartWhole(Share(HOLE, value(asked)), tuple(added))
     return PartWhole(added[0], (*taken, Share(HOLE, value(asked)))) if len(added) == 1 else None
@@ -89,6 +94,10 @@ def _in_steps(asked: Expression) -> PartWhole | None:
 def _each(part: Expression) -> tuple[Share, ...]:
     """Return a number as often as it is taken; nothing where that is too often, or it is to be worked."""
     bare = without_brackets(part)
+    if isinstance(bare, Sum):
+        inner = [_each(term.part) for term in bare.terms if not term.taken]
+        every = len(inner) == len(bare.terms) and all(inner)
+        return tuple([share for shares in inner for share in shares]) if every else ()
     numbers = (bare,) if isinstance(bare, Quantity) else so_many(bare)
     return tuple([Share(number, number.value) for number in numbers if number.value])
 

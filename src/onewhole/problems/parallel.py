@@ -30,6 +30,8 @@ from onewhole.statements.statement import (
     Statement,
     meaning,
 )
+from onewhole.working.questions import steps_found
+from onewhole.working.steps.work_steps import has_steps
 
 TEN = 10
 #: Wholes of a parallel problem go up to here; the first problem's own wholes may lie higher.
@@ -116,6 +118,8 @@ class _Model:
                 return False
             if isinstance(found, Question) and not as_read(found.asked):
                 return False
+            if isinstance(found, Question) and has_steps(found.asked):
+                steps_found(found.asked)
             return self._needed(needs(found)) == self._needed(self._needs) and _shape(found) == self._shape
         except OnewholeError:
             return False

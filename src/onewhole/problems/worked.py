@@ -18,6 +18,7 @@ from onewhole.statements.expression import WithRemainder
 from onewhole.statements.statement import AnotherName, Question, RightAnswer, Statement
 from onewhole.working.form import ANY_FORM, FormWanted, form_for, formed
 from onewhole.working.quotients.remainder_shared import both_shared
+from onewhole.working.steps.work_steps import has_steps
 from onewhole.working.strategies.table import USUAL
 from onewhole.working.strategy import Strategy
 from onewhole.working.working import Working, equal_forms
@@ -26,6 +27,8 @@ from onewhole.working.working import Working, equal_forms
 MINUTES_PLAIN = Fraction(1)
 MINUTES_REGROUPING = Fraction(3, 2)
 MINUTES_STORY = Fraction(3)
+#: Each step after the first.
+MINUTES_STEP = Fraction(1, 2)
 
 
 @dataclass(frozen=True)
@@ -127,4 +130,6 @@ class WorkedProblem:
         """Return how long it takes, by our own start values."""
         if self.problem.story:
             return MINUTES_STORY
+        if isinstance(self.statement, Question) and has_steps(self.statement.asked):
+            return MINUTES_PLAIN + MINUTES_STEP * (self.needs.numbers - 2)
         return MINUTES_REGROUPING if self.needs.regrouping else MINUTES_PLAIN

@@ -4,7 +4,7 @@ from collections.abc import Mapping
 from types import MappingProxyType
 from typing import assert_never
 
-from onewhole.languages.english.making import listed, told
+from onewhole.languages.english.making import told
 from onewhole.sentences.node import Said, Seam
 from onewhole.sentences.sentence import Sentences
 from onewhole.statements.statement import Comparison, Relation
@@ -44,8 +44,7 @@ def stepping(reason: Stepping) -> Sentences:
             return told(_WHY[why], Seam(":"), Said(part))
         case BarDivides(divided):
             return told("the bar of a fraction divides", Seam(":"), Said(divided))
-        case TimesEachPart(times, parts):
-            row = listed([(Said(part),) for part in parts])
-            return told("instead of the sum", Seam(","), "multiply each part by", Said(times), Seam(":"), row)
+        case TimesEachPart(times):
+            return told("instead of the sum", Seam(","), "multiply each part by", Said(times))
         case _:
             assert_never(reason)

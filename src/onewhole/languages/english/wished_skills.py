@@ -53,6 +53,7 @@ _HEADS: Mapping[str, Mapping[Wished, str]] = MappingProxyType(
             Wished.ROUND: "rounding",
             Wished.MISSING: "missing numbers",
             Wished.SEVERAL: "three numbers",
+            Wished.STEPS: "several steps, and brackets",
         },
     }
 )

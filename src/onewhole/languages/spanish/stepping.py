@@ -4,7 +4,7 @@ from collections.abc import Mapping
 from types import MappingProxyType
 from typing import assert_never
 
-from onewhole.languages.spanish.making import listed, told
+from onewhole.languages.spanish.making import told
 from onewhole.sentences.node import Said, Seam
 from onewhole.sentences.sentence import Sentences
 from onewhole.statements.statement import Comparison, Relation
@@ -44,10 +44,7 @@ def stepping(reason: Stepping) -> Sentences:
             return told(_WHY[why], Seam(":"), Said(part))
         case BarDivides(divided):
             return told("la raya de una fracción divide", Seam(":"), Said(divided))
-        case TimesEachPart(times, parts):
-            row = listed([(Said(part),) for part in parts])
-            return told(
-                "en vez de la suma", Seam(","), "multiplicamos cada parte por", Said(times), Seam(":"), row
-            )
+        case TimesEachPart(times):
+            return told("en vez de la suma", Seam(","), "multiplicamos cada parte por", Said(times))
         case _:
             assert_never(reason)

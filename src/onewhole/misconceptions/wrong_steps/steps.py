@@ -24,7 +24,7 @@ from onewhole.statements.statement import Question, Statement
 from onewhole.working.line import Line
 from onewhole.working.questions import steps_found, work_as_taught
 from onewhole.working.steps.next_step import next_step
-from onewhole.working.steps.work_steps import has_steps
+from onewhole.working.steps.work_steps import bar_as_division, has_steps
 from onewhole.working.strategies.regroup_first import REGROUP_FIRST
 
 _FEWEST = 3
@@ -47,7 +47,7 @@ def in_order(instead: Instead) -> Try:
 
     def attempt(statement: Statement) -> Attempt | None:
         asked = asked_in_steps(statement)
-        says = instead(asked) if asked is not None else None
+        says = instead(bar_as_division(asked)) if asked is not None else None
         if asked is None or says is None or says == asked:
             return None
         try:
@@ -106,7 +106,7 @@ def from_left_to_right(asked: Expression) -> Expression | None:
 
 def _inside(operand: Expression) -> Expression:
     """Work from left to right inside brackets too."""
-    if isinstance(operand, Quantity):
+    if isinstance(operand, Quantity | Over):
         return operand
     bare = operand.inside if isinstance(operand, InBrackets) else operand
     found = from_left_to_right(bare) or bare
@@ -123,10 +123,8 @@ def without_the_brackets(asked: Expression) -> Expression | None:
             terms.append(Term(sign.operand, sign.taken))
             continue
         last = terms[-1]
-        part = (
-            Times(last.part, sign.operand) if sign.operation is Times else Quotient(last.part, sign.operand)
-        )
-        terms[-1] = replace(last, part=part)
+        joined = Times if sign.operation is Times else Quotient
+        terms[-1] = replace(last, part=joined(last.part, sign.operand))
     return Sum(tuple(terms)) if len(terms) > 1 else terms[0].part
 
 

@@ -14,6 +14,7 @@ from onewhole.sheets.spaces import (
     ordering,
     rounding,
     several,
+    steps,
 )
 from onewhole.sheets.spaces import whole_numbers as whole
 from onewhole.sheets.spaces.form import ProblemForm
@@ -55,6 +56,7 @@ SPACES: Mapping[WishedSkill, tuple[Space, ...]] = MappingProxyType(
         WishedSkill.TIMES_FRACTIONS: (fractions.times_fractions,),
         WishedSkill.TIMES_WHOLE: (whole.multiplied,),
         WishedSkill.SEVERAL: (several.three_numbers,),
+        WishedSkill.STEPS: (steps.several_steps,),
         WishedSkill.ROUND: (rounding.rounding,),
         WishedSkill.ORDER: (ordering.ordering,),
         WishedSkill.CONVERT: (measures.conversions,),

@@ -62,7 +62,6 @@ class TimesEachPart:
     """A number times a sum is that number times each part. Source: 3.OA.B.5, CCSSM (2010)."""
 
     times: Quantity
-    parts: tuple[Quantity, ...]
 
 
 #: Every reason of several steps.

@@ -69,11 +69,10 @@ def times_each_part(asked: Expression) -> Line | None:
     """
     match asked:
         case Times(Quantity() as times, Sum(terms)) | Times(Sum(terms), Quantity() as times):
-            parts = tuple([term.part for term in terms if isinstance(term.part, Quantity)])
-            if len(parts) < len(terms):
+            if not all(isinstance(term.part, Quantity) for term in terms):
                 return None
             says = Sum(tuple([Term(Times(times, term.part), term.taken) for term in terms]))
-            return Line(says, TimesEachPart(times, parts))
+            return Line(says, TimesEachPart(times))
         case _:
             return None
 
@@ -122,6 +121,18 @@ def _lines(step: NextStep, work_one: WorkOne, *, last: bool) -> Iterator[Line]:
     for line in more:
         assert isinstance(line.says, Expression), "a line of a question says an amount"
         yield Line(step.put(line.says), line.because, line.aside, line.facts)
+
+
+def bar_as_division(asked: Expression) -> Expression:
+    """Write a fraction whose top or bottom is still to be worked as a quotient; all else stays.
+
+    >>> from onewhole.notations.text import text
+    >>> from onewhole.statements.reading import read_expression
+    >>> text(bar_as_division(read_expression("3 + (20 - 8)/4")))
+    '3 + (20 - 8) ÷ 4'
+    """
+    bar = _bar_divides(asked)
+    return bar.says if bar is not None and isinstance(bar.says, Expression) else asked
 
 
 def _bar_divides(asked: Expression) -> Line | None:
