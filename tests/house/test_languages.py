@@ -53,6 +53,7 @@ NO_SENTENCES = {
     **{f"working/products/{name}.py": 1 for name in ("partial_products", "tops_and_bottoms")},
     **{f"working/quotients/{name}.py": 1 for name in ("as_fraction", "known_quotient", "measure_out")},
     **{f"working/quotients/{name}.py": 1 for name in ("partial_quotients", "share_units")},
+    "working/steps/ways.py": 2,
     "writers/captions.py": 1,
     "writers/walkthrough_html.py": 5,
 }

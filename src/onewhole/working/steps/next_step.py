@@ -38,7 +38,7 @@ class NextStep:
 
 
 @dataclass(frozen=True, slots=True)
-class _Place:
+class _PartAt:
     """A part of an expression, whether it stands in brackets, and how the whole is written with another."""
 
     part: Expression
@@ -113,27 +113,27 @@ def _itself(part: Expression) -> Expression:
     return part
 
 
-def _places(asked: Expression) -> Iterator[_Place]:
+def _places(asked: Expression) -> Iterator[_PartAt]:
     """Yield the parts of an expression from left to right."""
     match asked:
         case Quantity() | WithRemainder():
             return
         case InBrackets(inside):
-            yield _Place(inside, bracketed=True, put=_in_brackets_again)
+            yield _PartAt(inside, bracketed=True, put=_in_brackets_again)
         case Sum(terms):
             for at, term in enumerate(terms):
-                yield _Place(term.part, isinstance(term.part, Sum), _in_sum(terms, at))
+                yield _PartAt(term.part, isinstance(term.part, Sum), _in_sum(terms, at))
         case Times(left, right):
             operation = isinstance(right, Times | Quotient)
-            yield _Place(left, isinstance(left, Sum), lambda part: Times(part, right))
-            yield _Place(right, operation or isinstance(right, Sum), lambda part: Times(left, part))
+            yield _PartAt(left, isinstance(left, Sum), lambda part: Times(part, right))
+            yield _PartAt(right, operation or isinstance(right, Sum), lambda part: Times(left, part))
         case Quotient(left, right):
             operation = isinstance(right, Times | Quotient)
-            yield _Place(left, isinstance(left, Sum), lambda part: Quotient(part, right))
-            yield _Place(right, operation or isinstance(right, Sum), lambda part: Quotient(left, part))
+            yield _PartAt(left, isinstance(left, Sum), lambda part: Quotient(part, right))
+            yield _PartAt(right, operation or isinstance(right, Sum), lambda part: Quotient(left, part))
         case Over(top, bottom):
-            yield _Place(top, bracketed=True, put=lambda part: Over(part, bottom))
-            yield _Place(bottom, bracketed=True, put=lambda part: Over(top, part))
+            yield _PartAt(top, bracketed=True, put=lambda part: Over(part, bottom))
+            yield _PartAt(bottom, bracketed=True, put=lambda part: Over(top, part))
         case _:
             assert_never(asked)
 
