@@ -76,14 +76,20 @@ def form_for(statement: Statement, wanted: FormWanted) -> FormWanted:
 
 def _leaves_one(statement: Statement, wanted: RemainderForm) -> bool:
     """Say whether something is left over when this is divided, and can be written as it is wanted."""
-    found = _divided_last(statement)
+    found = divided_last(statement)
     if not isinstance(found, WithRemainder):
         return False
     return wanted is RemainderForm.REMAINDER or remainder_shared(found, wanted) is not None
 
 
-def _divided_last(statement: Statement) -> object:
-    """Return what a question comes to that divides, or of which the last step does; else None."""
+def divided_last(statement: Statement) -> Quantity | WithRemainder | None:
+    """Return what a question comes to that divides, or that has several steps; None for all else.
+
+    >>> from onewhole.statements.reading import read_statement
+    >>> found = divided_last(read_statement("(3 + 20) / 4"))
+    >>> found.quotient.parts, found.left.parts
+    (5, 3)
+    """
     if not isinstance(statement, Question):
         return None
     if (asked := divided(statement.asked)) is not None:

@@ -28,13 +28,12 @@ from onewhole.statements.statement import (
     MissingNumber,
     NumberRow,
     Ordering,
-    Question,
     Relation,
     RightAnswer,
     Statement,
     gap_amount,
 )
-from onewhole.working.quotients.work_quotient import divided, quotient_found
+from onewhole.working.form import divided_last
 
 Ids = tuple[str, ...]
 
@@ -102,11 +101,9 @@ class Expected:
 
     def _divided_right(self, read: Outcome) -> bool:
         """Say whether an answer is right with its remainder, or with the remainder shared too."""
-        asked = self.problem.statement
-        state = divided(asked.asked) if isinstance(asked, Question) else None
-        if state is None:
+        found = divided_last(self.problem.statement)
+        if found is None:
             return False
-        found = quotient_found(state)
         if isinstance(read, WithRemainder):
             if isinstance(found, WithRemainder):
                 return read.written_as(found)
