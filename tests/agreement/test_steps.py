@@ -60,6 +60,13 @@ def by_python(shape: str, values: dict[str, Fraction]) -> Fraction | None:
     return Fraction(found)
 
 
+def question(problem: str) -> Question:
+    """Read a problem that asks how much something is."""
+    asked = read_statement(problem)
+    assert isinstance(asked, Question)
+    return asked
+
+
 def typed(shape: str, numbers: dict[str, str]) -> str:
     """Write a shape with its numbers."""
     return re.sub("[abc]", lambda letter: numbers[letter[0]], shape)
@@ -147,7 +154,7 @@ PUBLISHED = {
 @pytest.mark.parametrize(("problem", "right"), PUBLISHED.items())
 def test_published_examples(problem: str, right: str) -> None:
     """What the sources print is what the working reaches."""
-    assert printed(work_as_taught(read_statement(problem), USUAL).answer) == right
+    assert printed(work_as_taught(question(problem), USUAL).answer) == right
 
 
 @pytest.mark.parametrize(
@@ -202,4 +209,4 @@ def test_every_slip_of_random_problems_is_one_false_line() -> None:
 def test_what_is_not_worked_says_why(problem: str, says: str) -> None:
     """Below zero on the way is refused in words."""
     with pytest.raises(NotWorkedError, match=says):
-        work_as_taught(read_statement(problem), USUAL)
+        work_as_taught(question(problem), USUAL)
