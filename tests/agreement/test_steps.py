@@ -13,7 +13,7 @@ from itertools import product
 
 import pytest
 
-from onewhole.languages.english.words import ClassWords
+from onewhole.languages.class_words import ClassWords
 from onewhole.misconceptions.catalogue import by_id, shows
 from onewhole.notations.text import printed, text
 from onewhole.number.quantity import Quantity
