@@ -8,7 +8,7 @@ from collections import Counter
 from collections.abc import Iterator
 
 from onewhole.errors import OnewholeError
-from onewhole.languages.english.words import ClassWords
+from onewhole.languages.class_words import ClassWords
 from onewhole.languages.spanish.words import read_whole
 from onewhole.languages.table import LANGUAGES
 from onewhole.notations.sentences.speech import spoken
