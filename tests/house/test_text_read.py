@@ -119,6 +119,7 @@ READERS = {
     "notations/sentences/layout.py": "whether a node begins with a sign that stands close",
     "notations/sentences/listened.py": "written words are parted, to be listened for one by one",
     "notations/sentences/speech.py": SIZE,
+    "notations/spanish_syllables.py": WORD,
     "notations/syllables.py": WORD,
     "presses/listening/listener.py": "a word as the recognizer marks it: our item behind it",
     "presses/decoding.py": "how a process of ours says that it ended",

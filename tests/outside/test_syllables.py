@@ -1,5 +1,6 @@
 """Syllables of common words, as a dictionary parts them. Source of each count: from memory."""
 
+from onewhole.notations.spanish_syllables import spanish_syllables
 from onewhole.notations.syllables import syllables
 
 COUNTED = {
@@ -42,3 +43,25 @@ def test_common_words() -> None:
 def test_parts_and_signs() -> None:
     """A word with a hyphen has the syllables of its parts; a word without a vowel has one."""
     assert [syllables(word) for word in ("twenty-fourths", "hm", "CLUB", "don’t")] == [3, 1, 1, 1]
+
+
+SPANISH = {
+    1: "tres seis diez son hay pan que y con las más",
+    2: "siete nueve ocho tira sexto cuatro quince veintiún igual parte menos resta día entre cuántas también "
+    "pingüe",
+    3: "octavo décimo quitamos sumamos número respuesta renglones pregunta unidad línea entero problema "
+    "dieciséis decena guitarra",
+    4: "doceavos numerador cantidades unidades",
+    5: "reagrupamos denominador multiplicamos",
+}
+
+
+def test_common_spanish_words() -> None:
+    """Every one is counted rightly: Spanish is written as it is spoken."""
+    off = {
+        word: spanish_syllables(word)
+        for count, words in SPANISH.items()
+        for word in words.split()
+        if spanish_syllables(word) != count
+    }
+    assert off == {}

@@ -4,7 +4,7 @@ from fractions import Fraction
 
 import pytest
 
-from onewhole.sheets.reading_level import AIM, ReadingLevel, reading_level
+from onewhole.sheets.reading_level import AIM, ReadingFormula, ReadingLevel, reading_level
 
 
 def test_the_formula() -> None:
@@ -49,3 +49,32 @@ def test_hard_is_above_the_aim() -> None:
     assert not ReadingLevel(words=100, sentences=100, syllables=179).hard
     assert ReadingLevel(words=2, sentences=1, syllables=2).shown == "0.0"
     assert ReadingLevel(words=10, sentences=2, syllables=15).shown == "4.1"
+
+
+@pytest.mark.parametrize(
+    ("told", "ease"),
+    [
+        # Computed for our own notes by another program (shared/domain/spanish.md, section 3), rounded.
+        ("Una tira tiene 6 sextos.", 83),
+        ("2 tiras tienen 12 sextos.", 84),
+        ("6 sextos y 2 sextos son 8 sextos.", 106),
+        ("Quitamos tiras de las tiras y sextos de los sextos.", 101),
+        ("No queda nada.", 104),
+        ("Lo comprobamos al revés.", 83),
+        ("Esta noche restamos un número de otro.", 80),
+        ("Así lo hacemos en clase", 94),
+        ("¿Cuántas partes tiene una tira?", 82),
+    ],
+)
+def test_spanish_is_graded_by_its_own_formula(told: str, ease: int) -> None:
+    """Fernández Huerta, and accents belong to words; 80 and more is at most grade 6."""
+    level = reading_level(told, "es-US")
+    assert level is not None
+    assert level.formula is ReadingFormula.FERNANDEZ_HUERTA
+    assert round(level.ease) == ease
+    assert level.hard is (level.ease < 80)
+
+
+def test_a_language_without_a_formula_has_no_level() -> None:
+    """A grade of English says nothing of Portuguese."""
+    assert reading_level("Uma tira tem 6 sextos.", "pt-BR") is None

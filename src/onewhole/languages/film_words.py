@@ -8,7 +8,8 @@ class FilmWords:
     """What stands on the page that plays a film, and what a transcript says is done on the board.
 
     ``step_of`` has {at} and {of} for the number of a step and of all steps of its part; ``struck_out`` and
-    ``picture`` come before what is struck out and shown. ``leave`` leads back to the teacher's page.
+    ``picture`` come before what is struck out and shown. ``space`` and ``home`` are what is printed on these
+    keys. ``leave`` leads back to the teacher's page.
     """
 
     board: str
@@ -27,6 +28,8 @@ class FilmWords:
     key_next: str
     key_back: str
     key_start: str
+    space: str
+    home: str
     jump: str
     jump_to: str
     all_steps: str

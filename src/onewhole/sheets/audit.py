@@ -158,7 +158,7 @@ def _falls(seen: Page) -> Iterator[FallsBack]:
 def _stories(seen: Page) -> Iterator[HardToRead | NumbersUntold]:
     """Yield word problems that are hard to read, and those whose words and equation differ in numbers."""
     for one in seen.problems:
-        level = reading_level(one.problem.story)
+        level = reading_level(one.problem.story, seen.sheet.header.words.language)
         if level is not None and level.hard:
             yield HardToRead(one.label, level.rounded, AIM)
         if missing := untold(one.problem):

@@ -56,7 +56,7 @@ class Story:
     @property
     def level(self) -> ReadingLevel:
         """Return how hard the words are to read."""
-        found = reading_level(self.words)
+        found = reading_level(self.words, self.told[0].language)
         assert found is not None
         return found
 

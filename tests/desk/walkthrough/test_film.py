@@ -189,5 +189,6 @@ def test_a_synthetic_voice_says_so(tmp_path: Path) -> None:
         assert "synthetic" in film.metadata["comment"]
     assert loudness(tmp_path / "walkthrough.mp4", 0, 5) > 100
     assert shown.longest <= 20
+    assert shown.level is not None
     assert shown.level.grade < Fraction(6)
     assert (tmp_path / PARTS).is_dir()

@@ -16,6 +16,7 @@ from onewhole.number.quantity import Quantity, with_mark
 from onewhole.number.unit import DOLLAR, Kind
 from onewhole.problems.story_asks import Asks, asked
 from onewhole.problems.story_frame import StoryFrame
+from onewhole.sheets.reading_level import ReadingFormula, reading_level
 from onewhole.sheets.stories import Story, story
 from onewhole.sheets.told_numbers import untold
 from onewhole.statements.reading import read_statement
@@ -75,3 +76,13 @@ def test_every_sentence_is_told(frames: tuple[StoryFrame, ...], words: ClassWord
         same = sum((frame.asks, frame.kind) == (asks, kind) for frame in frames)
         assert len({one.words for one in stories}) == same, (asks, kind)
     assert set(told) == {(frame.asks, frame.kind) for frame in frames}
+
+
+def test_words_are_graded_by_the_formula_for_spanish() -> None:
+    """All stories of kites together read at Fernández Huerta 80 or more; measures are harder."""
+    told = " ".join(one.words for typed in TOLD for one in every(typed, KITE_PAPER))
+    level = reading_level(told, "es-US")
+    assert level is not None
+    assert level.ease >= 80, float(level.ease)
+    story_told = every("5 1/4 - 2 3/4", KITE_PAPER)[0]
+    assert story_told.level.formula is ReadingFormula.FERNANDEZ_HUERTA

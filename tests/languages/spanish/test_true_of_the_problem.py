@@ -19,6 +19,7 @@ from onewhole.number.quantity import Quantity
 from onewhole.number.unit import Unit
 from onewhole.sentences.node import Counted, Said, Thing
 from onewhole.sentences.sentence import Sentences
+from onewhole.sheets.reading_level import reading_level
 from onewhole.statements.expression import value
 from onewhole.statements.reading import read_statement
 from onewhole.statements.statement import Question
@@ -141,24 +142,7 @@ def test_reasons_are_read_in_grade_4_to_6() -> None:
 
     Source: Fernández Huerta (1959), with Law's correction of the last term (2011), as told at legible.es.
     """
-    told = " ".join(text_of(_said(line, STRIP)) for line in LINES)
-    words = re.findall(r"[a-záéíóúüñ]+", told.lower())
-    sentences = len(re.findall(r"[.?!](?=\s|$)", told))
-    spoken_parts = sum(map(_syllables, words))
-    score = (
-        Fraction(20684, 100)
-        - Fraction(60 * spoken_parts, len(words))
-        - Fraction(102 * len(words), 100 * sentences)
-    )
-    assert score >= 80, float(score)
-
-
-def _syllables(word: str) -> int:
-    """Count the vowels that stand apart: siete 2, día 2, reagrupamos 5.
-
-    >>> [_syllables(word) for word in ("siete", "día", "reagrupamos", "veintiún")]
-    [2, 2, 5, 2]
-    """
-    plain = re.sub(r"(?<=[gq])u(?=[eiéí])", "", word)
-    parts = re.findall(r"i[uú]|u[ií]|[iuü]?[aeoáéó](?:[iu](?![aeoáéó]))?|[íúiuüy]", plain)
-    return max(1, len(parts))
+    level = reading_level(" ".join(text_of(_said(line, STRIP)) for line in LINES), "es-US")
+    assert level is not None
+    assert level.ease >= 80, float(level.ease)
+    assert not level.hard

@@ -142,7 +142,7 @@ def _object(shown: FilmFiles) -> dict[str, object]:
         "seconds": float(shown.length),
         "frames_drawn": shown.filmed.frames_drawn,
         "parts": {"made": shown.filmed.parts_rendered, "kept": shown.filmed.parts_kept},
-        "reading_grade": float(shown.level.grade),
+        "reading_grade": float(shown.level.grade) if shown.level else None,
         "longest_sentence": shown.longest,
         "notes": list(shown.notes),
         "slips": [

@@ -20,7 +20,7 @@ from onewhole.desk.walkthrough.soundtrack_choice import (
     voiced,
 )
 from onewhole.errors import InputError
-from onewhole.languages.table import LANGUAGES, SPOKEN, spoken_by
+from onewhole.languages.table import LANGUAGES, spoken_by
 from onewhole.notations.sentences.speech import words_spoken
 from onewhole.notations.sentences.text import text_of
 from onewhole.pictures.picture import PictureKind
@@ -30,7 +30,7 @@ from onewhole.presses.poster import poster
 from onewhole.presses.tidying import Tidy, tidy_named
 from onewhole.presses.video import Filmed, film
 from onewhole.sheets.document import Sheet
-from onewhole.sheets.reading_level import ReadingLevel, reading_level
+from onewhole.sheets.reading_level import ReadingFormula, ReadingLevel, reading_level
 from onewhole.sheets.worked import WorkedSheet
 from onewhole.walkthroughs.cue import Script
 from onewhole.walkthroughs.fitting import fitted
@@ -93,7 +93,7 @@ class FilmFiles:
     made: tuple[Made, ...]
     filmed: Filmed
     length: Fraction
-    level: ReadingLevel
+    level: ReadingLevel | None
     longest: int
     notes: tuple[str, ...]
     language: str
@@ -147,8 +147,7 @@ def make_film(
     note = OWN if wishes.recorded else _NOTES.get(wishes.voice, OWN)
     words = spoken_by(sheet.header.words).short(sheet.header.words)
     said = [sentence for chapter in timeline.chapters for cue in chapter.cues for sentence, _, _ in cue.said]
-    level = reading_level(text_of(said))
-    assert level is not None, "a film always says something"
+    level = reading_level(text_of(said), timeline.language)
     wide = on_board(timeline, Shape.WIDE)
     page = script_page(sheet.header, wide, level=f"The words read {_reads(level, timeline.language)}.")
     boards = {shape: wide if shape is Shape.WIDE else on_board(timeline, shape) for shape in wishes.shapes}
@@ -239,10 +238,11 @@ def unfilmed(sheet: Sheet, timeline: Timeline) -> tuple[str, ...]:
     )
 
 
-def _reads(level: ReadingLevel, language: str) -> str:
-    if language != SPOKEN.tag:
+def _reads(level: ReadingLevel | None, language: str) -> str:
+    if level is None:
         return f"in {LANGUAGES[language].name}, for which no grade is measured here"
-    return f"at grade {level.shown}" if level.grade >= 1 else "below grade 1"
+    at = f"at grade {level.shown}" if level.grade >= 1 else "below grade 1"
+    return at if level.formula is ReadingFormula.KINCAID else f"{at} (Fernández Huerta {round(level.ease)})"
 
 
 def _notes(worked: WorkedSheet, timeline: Timeline, wishes: FilmWishes) -> tuple[str, ...]:
