@@ -4,7 +4,7 @@ import ast
 import re
 from collections import Counter
 from collections.abc import Iterator
-from dataclasses import fields
+from dataclasses import fields, is_dataclass
 from enum import Enum
 from functools import cache
 from importlib import import_module
@@ -243,6 +243,34 @@ def test_no_word_round_a_page_or_a_film_is_lacking(tag: str) -> None:
             assert written, one.name
             assert re.findall(r"\{\w+\}", str(written)) == re.findall(r"\{\w+\}", str(known))
     assert [key for key, _ in language.page.ways] == [key for key, _ in english.page.ways]
+
+
+def _said_by(language: object, name: str = "") -> Iterator[tuple[str, object]]:
+    """Every message of a language: each function that says a meaning, each text round a page or film."""
+    for one in fields(language):  # type: ignore[arg-type]
+        value = getattr(language, one.name)
+        if is_dataclass(value) and not isinstance(value, type):
+            yield from _said_by(value, f"{name}{one.name}.")
+        else:
+            yield f"{name}{one.name}", value
+
+
+def test_spanish_says_every_message_in_its_own_words() -> None:
+    """Every one: no function is borrowed from English, and no text is the English one."""
+    english, spanish = (dict(_said_by(LANGUAGES[tag])) for tag in ("en-US", "es-US"))
+    assert set(english) == set(spanish)
+    borrowed = {
+        name
+        for name, value in spanish.items()
+        if ".english." in getattr(value, "__module__", "") or (value == english[name] and value)
+    }
+    print(f"{len(spanish) - len(borrowed - ALIKE)} of {len(spanish)} messages are Spanish")
+    assert len(spanish) > 140
+    assert borrowed == ALIKE
+
+
+#: What English and Spanish have alike: the setting that says how a class calls regrouping.
+ALIKE = frozenset({"usual.regroup"})
 
 
 def test_no_words_are_idle() -> None:
