@@ -207,13 +207,13 @@ def test_try_first_stops_after_the_problem() -> None:
 
 
 def test_a_story_is_told_and_a_problem_without_working_is_only_answered() -> None:
-    """The words of the story come first; 3 x (1 + 2) has its answer and no lines."""
+    """The words of the story come first; 1 + 2 ? 4 has its answer and no lines."""
     story = replace(item("7 1/6 - 3 5/6"), story="The club has 7 1/6 strips. It cuts off 3 5/6 strips.")
     assert told(script(lesson(story)).chapters[1].cues[0])[1:3] == [
         "The club has 7 1/6 strips.",
         "It cuts off 3 5/6 strips.",
     ]
-    assert roles(script(lesson(item("3 x (1 + 2)"))).chapters[1]) == [Role.PROBLEM, Role.ANSWER]
+    assert roles(script(lesson(item("1 + 2 ? 4"))).chapters[1]) == [Role.PROBLEM, Role.ANSWER]
 
 
 @pytest.mark.parametrize(

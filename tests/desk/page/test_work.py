@@ -74,7 +74,7 @@ def test_a_strategy_that_does_not_suit_says_why_and_which_do() -> None:
     [
         ("7 2/0", None, ReadingError),
         ("7 - 2", "fly", UnknownStrategyError),
-        ("3 x (1/5 + 1/5)", None, NotWorkedError),
+        ("1/5 + 1/5 ? 1/2", None, NotWorkedError),
     ],
 )
 def test_what_is_refused(problem: str, strategy: str | None, error: type[Exception]) -> None:

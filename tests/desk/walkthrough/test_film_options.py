@@ -14,7 +14,7 @@ from onewhole.sheets.worked import WorkedSheet
 from onewhole.walkthroughs.cue import Role
 from onewhole.walkthroughs.script import script
 
-SHEET = read_sheet("1. 7 2/6 - 3 5/6\n2. 5 1/8 - 2 5/8\n3. 3.45 - 1.27\n4. 3 x (1 + 2)\n5. 2 4/5 + 1 3/5\n")
+SHEET = read_sheet("1. 7 2/6 - 3 5/6\n2. 5 1/8 - 2 5/8\n3. 3.45 - 1.27\n4. 1 + 2 ? 4\n5. 2 4/5 + 1 3/5\n")
 
 
 def test_a_strategy_and_a_picture_for_one_problem() -> None:
@@ -96,9 +96,9 @@ def test_what_is_on_offer_can_be_chosen() -> None:
 
 
 def test_what_is_only_answered_has_no_choices() -> None:
-    """3 x (1 + 2) is not worked line by line."""
+    """1 + 2 ? 4 is not worked line by line."""
     asked = on_offer(SHEET, FilmPlan())[3]
-    assert (asked.title, asked.strategies, asked.pictures, asked.lengths) == ("3 x (1 + 2)", (), (), ())
+    assert (asked.title, asked.strategies, asked.pictures, asked.lengths) == ("1 + 2 ? 4", (), (), ())
 
 
 def test_a_choice_for_no_problem() -> None:

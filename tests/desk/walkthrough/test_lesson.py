@@ -9,7 +9,7 @@ from onewhole.pictures.picture import PictureKind
 from onewhole.sheets.reading import read_sheet
 from onewhole.sheets.worked import WorkedSheet
 
-SHEET = read_sheet("1. 7 2/6 - 3 5/6\n2. 1 11/100 - 45/100\n3. 3 x (1 + 2)\n")
+SHEET = read_sheet("1. 7 2/6 - 3 5/6\n2. 1 11/100 - 45/100\n3. 1 + 2 ? 4\n")
 
 
 def test_each_problem_gets_the_picture_that_suits() -> None:
