@@ -129,6 +129,7 @@ def test_the_same_doubts_are_settled(skill: WishedSkill) -> None:
             assert bits == settles(one.statement, every), one.typed
 
 
+@pytest.mark.more("marking/diagnosis/test_finding.py")
 @pytest.mark.parametrize(("denominator", "largest"), [(3, 3), (4, 3), (10, 2)])
 def test_the_same_numbers_hide_nothing(denominator: int, largest: int) -> None:
     """Kept are just the problems that hide, beyond what all of their sort do, as little as the best of it."""

@@ -119,6 +119,7 @@ def test_the_door_opens_in_a_private_folder_and_stops_tidily(tmp_path: Path, end
     assert {file.stat().st_mode & 0o077 for file in folder.rglob("*")} == {0}
 
 
+@pytest.mark.more("web/test_sign_in_page.py")
 @pytest.mark.slow
 @pytest.mark.enable_socket
 def test_a_second_start_opens_a_window_into_the_first(

@@ -112,6 +112,7 @@ def test_a_night_works_each_problem_once(counted: Count, tmp_path: Path) -> None
     counted.is_once()
 
 
+@pytest.mark.more("desk/classes/test_marked_nights.py")
 def test_marking_works_nothing_that_the_page_has_worked(counted: Count, tmp_path: Path) -> None:
     """With answers each problem of the sheet is still looked at once."""
     (tmp_path / "sheet.txt").write_text(TYPED, encoding="utf-8")

@@ -32,7 +32,13 @@ def _name(path: Path) -> str:
     return str(path.relative_to(ROOT))
 
 
-@pytest.mark.parametrize("name", PAGES)
+#: Some take long to make.
+LONG = pytest.mark.more("house/test_docs.py")
+
+
+@pytest.mark.parametrize(
+    "name", [pytest.param(name, marks=LONG) if name == "topics.md" else name for name in PAGES]
+)
 def test_a_page_made_from_the_code_is_fresh(name: str, accept: bool) -> None:
     """It is what `python -m tools.docs` writes; ONEWHOLE_ACCEPT=1 writes it anew."""
     made = PAGES[name]()

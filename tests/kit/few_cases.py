@@ -6,7 +6,7 @@ from typing import Final
 from zlib import crc32
 
 #: How many cases of a test are tried; of one in a browser the one screen or the other.
-FEW: Final = 4
+FEW: Final = 3
 FEW_BY_FOLDER: Final = {"tests/browser/": 1}
 
 
@@ -16,7 +16,7 @@ def tried(test: str, cases: int) -> set[int]:
     >>> sorted(tried("tests/number/test_ratio.py::test_any", 3))
     [0, 1, 2]
     >>> len(tried("tests/number/test_ratio.py::test_any", 100))
-    4
+    3
     """
     few = next((few for folder, few in FEW_BY_FOLDER.items() if test.startswith(folder)), FEW)
     if cases <= few:

@@ -35,6 +35,7 @@ def test_what_is_said_is_held_to_the_truth(case: OpenCase, said: Settled, right:
     assert case.rightly(said) is right
 
 
+@pytest.mark.more("lab/test_steps.py")
 def test_a_class_is_asked_and_the_same_seed_gives_the_same() -> None:
     """After two traps and a problem that shows little some cases are open, and asking settles some."""
     night = Night((TRAPS,), 1, OUTSIDE, "asking")

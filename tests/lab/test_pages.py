@@ -34,6 +34,7 @@ def test_look_alikes_are_all_of_one_make() -> None:
     assert len({twin_key(asked) for asked in page}) == 10
 
 
+@pytest.mark.more("lab/test_steps.py")
 def test_columns_tell_many_ideas_apart() -> None:
     """Each problem shows several column patterns, and hardly two of them write the same on the whole page."""
     page = [shows(read_statement(typed)) for typed in in_columns(12, 1)]

@@ -152,6 +152,7 @@ def test_the_table_is_the_fit() -> None:
     assert {reason: POINTS[reason] for reason in FITTED} == dict(zip(FITTED, fit(), strict=True))
 
 
+@pytest.mark.more("lab/test_steps.py")
 def test_the_figures_in_the_docstring_are_the_computed_ones() -> None:
     """What the table says about itself comes out, on 20 items, on 8, and on items that it did not see."""
     said = points.__doc__ or ""

@@ -72,6 +72,7 @@ def _worked(problem: str, strategy: str = "regroup_first") -> Working:
     return work(read_statement(problem), strategy_named(strategy))
 
 
+@pytest.mark.more("agreement/test_products.py")
 def test_every_kind_can_be_drawn() -> None:
     """Each kind of picture is drawn for some working here."""
     drawn = {kind for working in WORKINGS for kind in PictureKind if refusal(working, kind) is None}

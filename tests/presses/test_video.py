@@ -139,6 +139,7 @@ def test_head_comes_first(made: Made) -> None:
     assert 0 < content.index(b"moov") < content.index(b"mdat")
 
 
+@pytest.mark.more("desk/walkthrough/test_film.py")
 def test_only_changed_chapters_are_made_again(tmp_path: Path) -> None:
     """Nothing changed: nothing drawn, the same file. One problem changed: one part. Old parts are cleared."""
     first = _film(kites(), tmp_path, silent=True)

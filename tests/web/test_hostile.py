@@ -261,6 +261,7 @@ def test_what_cannot_be_a_name_or_a_cell_is_refused(lived: Opened) -> None:
     assert [route for route in PAGES if lived.client.get(address(route)).status_code >= 500] == []
 
 
+@pytest.mark.more("web/test_foreign_page.py")
 def test_a_hostile_page_is_shown_as_text(lived: Opened, usual: set[tuple[str, str]]) -> None:
     """Its title and the class's word for a whole: in the week, at the walkthrough, at the marking."""
     shown = 0

@@ -61,6 +61,7 @@ def _texts(path: Path) -> set[str]:
         return set(connection.exec_driver_sql("SELECT text FROM answers").scalars())
 
 
+@pytest.mark.more("desk/keep/test_backups.py")
 @pytest.mark.slow
 def test_no_answer_falls_between_the_backup_and_the_change(tmp_path: Path) -> None:
     """Over HTTP, in as many windows as there are pupils: what was told as kept is in the file, or in one of

@@ -60,6 +60,7 @@ def test_an_easy_sum_has_no_aside(first: int, second: int) -> None:
     assert hard_sum(first, second) is None
 
 
+@pytest.mark.more("agreement/test_columns.py")
 def test_every_fact_up_to_two_hundred_is_true_and_gives_the_result() -> None:
     """All differences and sums of numbers up to 200: true steps, and the last one says what was asked."""
     for first in range(201):

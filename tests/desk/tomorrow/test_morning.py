@@ -142,6 +142,7 @@ def test_a_finding_set_aside_is_marked_and_keeps_its_evidence(book: Store) -> No
     assert morning(book, 1, 2) == before
 
 
+@pytest.mark.more("writers/test_morning_page.py")
 def test_one_file_holds_everything_that_tomorrow_is_printed(book: Store, tmp_path: Path) -> None:
     """The teacher's pages first, with names; then practice for every pupil of a group, without any."""
     name_pupils(book, 1, {"K01": "Ada Delta"}, {"K01": ""})

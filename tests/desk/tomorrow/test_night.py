@@ -87,6 +87,7 @@ def test_a_page_that_cannot_be_pressed_leaves_nothing(
     assert sorted(path.name for path in tmp_path.iterdir()) == ["night", "out"]
 
 
+@pytest.mark.more("desk/tomorrow/test_plan.py")
 def test_another_night_takes_the_place_of_the_last(folder: Path, tmp_path: Path) -> None:
     """Nothing of last night's is left among tonight's; the teacher's own file and folder stay."""
     out = tmp_path / "out"

@@ -92,6 +92,7 @@ def test_every_time_agrees_to_a_frame(made: tuple[Path, FilmFiles]) -> None:
     assert sum(steps) == pytest.approx(1000 * length, abs=len(steps))
 
 
+@pytest.mark.more("presses/test_video.py")
 def test_a_second_run_draws_nothing(made: tuple[Path, FilmFiles]) -> None:
     """What has not changed is kept; one changed problem is one part made, and what follows from it."""
     folder, first = made
@@ -128,6 +129,7 @@ def tone(path: Path, length: float, loud: int = 8000) -> None:
             file.mux(packet)
 
 
+@pytest.mark.more("presses/test_recording.py")
 def test_the_teachers_own_voice_is_in_step(tmp_path: Path) -> None:
     """A file a problem: each chapter lasts as long as it, and the sound begins with its chapter."""
     voice = tmp_path / "voice"

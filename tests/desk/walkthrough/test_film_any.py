@@ -61,6 +61,7 @@ def test_no_working_is_too_long_for_the_board(asked: str) -> None:
 LONG = " + ".join(["1 3/4"] * 60)
 
 
+@pytest.mark.more("desk/walkthrough/test_film.py")
 def test_one_problem_that_cannot_be_filmed_stops_no_other() -> None:
     """It is told by its label; the film speaks of the others alone, in the command and in the browser."""
     sheet = read_sheet(f"1. 7 2/6 - 3 5/6\n2. {LONG}\n3. 52 - 27")

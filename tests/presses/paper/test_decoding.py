@@ -154,6 +154,7 @@ def test_a_file_that_is_too_large_is_not_even_looked_at() -> None:
     assert _pages(bytes(LARGEST * 1_000_000 + 1)) == [PictureUnread("a.jpg", Unread.BYTES, LARGEST)]
 
 
+@pytest.mark.more("presses/paper/test_reading_pages.py")
 def test_a_pdf_of_very_many_pages_is_read_up_to_the_limit() -> None:
     """Those behind are told; nothing is drawn twice."""
     found = list(decoded(pdf(*[""] * (MOST_PAGES + 4), size="0 0 30 1"), "scan.pdf"))
@@ -191,6 +192,7 @@ def test_no_bomb_goes_off(content: Callable[[], bytes]) -> None:
                 pytest.fail(f"{found}")
 
 
+@pytest.mark.more("presses/paper/test_reading_pages.py")
 def test_a_page_that_takes_too_long_is_not_in_the_way_of_the_next() -> None:
     """Its process is ended, and another reads on behind it."""
     slow = "0.5 w " + "0 0 m 612 792 l 0 792 l 612 0 l 9 9 m 300 700 l S " * 300_000

@@ -110,6 +110,7 @@ def test_several_papers_on_a_table() -> None:
     assert max(_off(page) for page in found.pages) <= 1.2
 
 
+@pytest.mark.more("desk/paper/test_press_reading.py")
 @pytest.mark.parametrize("bitonal", [False, True])
 def test_a_stack_through_a_scanner(bitonal: bool) -> None:
     """Every page of its PDF, in grey and in black and white."""
@@ -187,6 +188,7 @@ def test_three_marks_are_never_called_too_few() -> None:
     assert _read(_shot(apart), text=LARGE).found == (NotFlat("1.jpg"),)
 
 
+@pytest.mark.more("desk/paper/test_press_reading.py")
 def test_another_version_is_asked_for_once_and_read() -> None:
     """A page of a key that is not known is read at once where the key is known elsewhere."""
     asked = []
@@ -230,6 +232,7 @@ def test_of_one_page_of_one_pupil_the_sharper_picture_is_taken() -> None:
         assert found.found == (SameTwice("K02", 1, taken, left), PageMissing("K02", (2,)))
 
 
+@pytest.mark.more("desk/paper/test_press_reading.py")
 def test_whose_page_it_is() -> None:
     """By its two marks; those of another class are told; without any the boxes for a code are cut out."""
     found = _read(_shot(paper(LINES, 2, "K03")), _shot(paper(LINES, 2, "K77")), _shot(paper(LINES, 2)))
