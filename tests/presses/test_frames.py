@@ -182,3 +182,17 @@ def test_what_changes_in_the_picture_is_marked_until_the_next_cue() -> None:
     room = np.s_[PICTURE.y : PICTURE.y + PICTURE.height, PICTURE.x : PICTURE.x + PICTURE.width]
     for number, marked in ((30, False), (74, True), (90, True), (199, False)):
         assert (boards[number][room] != bare[number][room]).any() == marked, number
+
+
+def test_the_foot_says_whose_turn_it_is() -> None:
+    """From the first frame of the turn to its last, its bar shorter every second; then the title is back."""
+    part = replace(_part((KITE, 0, 10), length=160), turns=((30, 120, "Your turn"),))
+    boards = _boards(part)
+    assert {30, 60, 90, 120} <= boards.keys()
+    clean = paper_with_footer(FOOT, Shape.WIDE)
+    room = foot(Shape.WIDE)
+    below = np.s_[room.y : room.y + room.height]
+    signs = [int((boards[number][below] != clean[below]).any(axis=2).sum()) for number in (30, 60, 90)]
+    assert signs[0] > signs[1] > signs[2] > 0
+    assert np.array_equal(boards[120][below], clean[below])
+    assert np.array_equal(boards[30][ROOM], boards[120][ROOM])

@@ -206,6 +206,28 @@ def test_try_first_stops_after_the_problem() -> None:
     assert roles(chapter)[:2] == [Role.PROBLEM, Role.TRY]
 
 
+def test_the_answer_is_left_to_the_family() -> None:
+    """The film stops right before it, at the board as it is; a problem that is only answered stops too."""
+    chapter = script(lesson(replace(item("7 1/6 - 3 5/6"), your_turn=True))).chapters[1]
+    turn = next(at for at, role in enumerate(roles(chapter)) if role is Role.TURN)
+    assert roles(chapter)[turn + 1] is Role.ANSWER
+    assert roles(chapter).count(Role.TURN) == 1
+    assert not chapter.cues[turn].acts
+    answered = script(lesson(replace(item("3 x (1 + 2)"), your_turn=True))).chapters[1]
+    assert roles(answered) == [Role.PROBLEM, Role.TURN, Role.ANSWER]
+
+
+def test_a_turn_is_told_at_every_problem() -> None:
+    """However often: who watches the last problem only hears it too."""
+    asked = replace(item("7 1/6 - 3 5/6"), your_turn=True)
+    night = lesson(*(replace(asked, label=str(at)) for at in range(1, 8)))
+    turns = [cue for part in script(night).chapters for cue in part.cues if cue.role is Role.TURN]
+    assert len(turns) == 7
+    assert {tuple(told(cue)) for cue in turns} == {
+        ("Now it is your turn.", "Stop here, and write the answer.")
+    }
+
+
 def test_a_story_is_told_and_a_problem_without_working_is_only_answered() -> None:
     """The words of the story come first; 1 + 2 ? 4 has its answer and no lines."""
     story = replace(item("7 1/6 - 3 5/6"), story="The club has 7 1/6 strips. It cuts off 3 5/6 strips.")

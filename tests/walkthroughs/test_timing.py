@@ -134,6 +134,8 @@ def test_quiet_to_try() -> None:
     """A problem to try first has the pace's quiet after the words, nothing else has."""
     words = Cue(Role.TRY, says("Stop here and try it."))
     assert one(words).end == one(Cue(Role.LINE, words.says)).end + Pace().try_first
+    turn = Cue(Role.TURN, words.says)
+    assert one(turn).end == one(Cue(Role.LINE, words.says)).end + Pace().your_turn
 
 
 def test_quiet_at_the_end_of_a_chapter() -> None:

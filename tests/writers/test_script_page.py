@@ -11,11 +11,11 @@ from onewhole.sheets.worked import WorkedSheet
 from onewhole.walkthroughs.fitting import fitted
 from onewhole.walkthroughs.lesson import Pace
 from onewhole.writers.moments import clock
-from onewhole.writers.script_page import TRY, script_page
+from onewhole.writers.script_page import TRY, TURN, script_page
 from tests.kit import pdf
 
 SHEET = read_sheet("title: Kite tails\nwhole: strip\nwholes: strips\n1. 3 1/4 - 1 3/4\n2. 5 - 2 1/3\n")
-TIMELINE = fitted(lesson(WorkedSheet(SHEET), tried=["2"]), Pace(), None)[1]
+TIMELINE = fitted(lesson(WorkedSheet(SHEET), tried=["2"], turns=["1"]), Pace(), None)[1]
 
 
 def test_every_cue_is_there_with_its_time() -> None:
@@ -27,6 +27,7 @@ def test_every_cue_is_there_with_its_time() -> None:
     assert [tuple(cue["says"]) for cue in told] == [
         tuple(sentence_text(said) for said, _, _ in cue.said) for cue in cues
     ]
+    assert sum(TURN in cue["does"] for cue in told) == 1
     assert sum(TRY in cue["does"] for cue in told) == 1
 
 

@@ -50,7 +50,8 @@ class OpeningTold:
 
     ``tonight`` and ``the_end`` are what its first and last parts are called. ``one_adds`` and ``one_takes``
     take the label of the one problem with the other sign. ``tens`` links a larger unit that is opened, and
-    what it becomes, to a ten and a one.
+    what it becomes, to a ten and a one. ``your_turn`` leaves the answer to the family, and
+    ``turn_written`` is what the board says then.
     """
 
     tonight: str
@@ -66,6 +67,8 @@ class OpeningTold:
     one_takes: Callable[[str], Sentences]
     both_signs: Callable[[int, int], Sentences]
     try_first: Callable[[], Sentences]
+    your_turn: Callable[[], Sentences]
+    turn_written: str
     closing: Callable[[], Sentences]
     columns: ColumnsTold
     tens: Callable[[Unit, Unit, Sequence[Unit], ClassWords], Sentences]

@@ -231,6 +231,8 @@ _FILM = FilmMessages(
     one_adds="olhe o sinal do problema {label}|:|ali se soma",
     one_takes="olhe o sinal do problema {label}|:|ali se subtrai",
     try_first="parem aqui e tentem resolver",
+    your_turn=("agora é com vocês", "parem aqui e escrevam a resposta"),
+    turn_written="Agora é com vocês",
     closing=(
         "esse foi o último",
         "se a sua resposta é outra|,|procure a linha onde ela muda",

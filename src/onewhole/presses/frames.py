@@ -10,7 +10,7 @@ from PIL import Image
 
 from onewhole.errors import Fault
 from onewhole.languages.class_words import ClassWords
-from onewhole.languages.table import spoken_by
+from onewhole.languages.table import LANGUAGES, spoken_by
 from onewhole.pictures.changes import marks
 from onewhole.pictures.scene import Scene
 from onewhole.pictures.tween import tween
@@ -19,6 +19,7 @@ from onewhole.presses.drawing import draw
 from onewhole.presses.footer import Footer, paper_with_footer
 from onewhole.presses.reveal import Area, Reveal, strike_line
 from onewhole.presses.sprites import Pixels, Sprite, sprites
+from onewhole.presses.turn_sign import foot_area, put_sign
 from onewhole.walkthroughs.cue import Draw, Fresh, Place, Role, Strike, Write
 from onewhole.walkthroughs.layout import PROBLEM
 from onewhole.walkthroughs.rooms import pointer
@@ -36,7 +37,8 @@ class FramePart:
     """A chapter by itself, from 0 on: its footer, what happens, how many frames it lasts, its board's shape.
 
     ``spoken`` are the frames at which another cue begins, each with the bar that marks its lines from then
-    on, where it writes any: a cue's marks in the picture are there until the next begins.
+    on, where it writes any: a cue's marks in the picture are there until the next begins. ``turns`` are the
+    frames from which on and until which the answer is left to the family, and the words of that sign.
 
     It begins on a clean board. Everything that its frames show is in it.
     """
@@ -46,6 +48,7 @@ class FramePart:
     length: int
     shape: Shape = Shape.WIDE
     spoken: tuple[tuple[int, Place | None], ...] = ()
+    turns: tuple[tuple[int, int, str], ...] = ()
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -74,6 +77,7 @@ def parts(timeline: Timeline) -> tuple[FramePart, ...]:
                 length,
                 timeline.shape,
                 tuple(_spoken(chapter, timeline.shape)),
+                tuple(_turns(chapter, LANGUAGES[timeline.language].opening.turn_written)),
             )
         )
     return tuple(found)
@@ -106,6 +110,12 @@ def _spoken(chapter: TimedChapter, shape: Shape) -> Iterator[tuple[int, Place | 
             yield _frame(begins - chapter.start), pointer(shape, top, bottom - top)
 
 
+def _turns(chapter: TimedChapter, words: str) -> Iterator[tuple[int, int, str]]:
+    for timed in chapter.cues:
+        if timed.cue.role is Role.TURN:
+            yield _frame(timed.start - chapter.start), _frame(timed.end - chapter.start), words
+
+
 def _frame(seconds: Fraction) -> int:
     return round(seconds * FRAMES)
 
@@ -114,6 +124,8 @@ def numbers(part: FramePart) -> list[int]:
     """Return the numbers of the frames that are drawn, from 0 to the last of the chapter, in order."""
     last = part.length - 1
     moving = {0, last, *(min(number, last) for number, _ in part.spoken)}
+    for begin, end, _ in part.turns:
+        moving.update(min(number, last) for number in (*range(begin, end, FRAMES), end))
     for move in part.moves:
         start, end = _frame(move.start), _frame(move.end)
         moving.update(min(number, last) for number in (*range(start, end, STEP), end))
@@ -146,6 +158,7 @@ def part_frames(part: FramePart, words: ClassWords) -> Iterator[Frame]:
             changed = _with(changed, area)
         while spoken and spoken[-1][0] <= number:
             changed = _with(changed, board.speak(spoken.pop()[1], number))
+        changed = _with(changed, board.turn(number))
         acting = [one for one in acting if number < one[2]]
         yield Frame(number, board.pixels, changed)
 
@@ -172,7 +185,24 @@ class _FrameBoard:
         self._scene: tuple[Scene, Place] | None = None
         self._marked_at: int | None = None
         self._bar: Place | None = None
+        self._part, self._signed = part, False
         self.pixels = self._clean.copy()
+
+    def turn(self, number: int) -> Area | None:
+        """Put up the sign of a turn, its bar shorter every second, and take it away again."""
+        for start, end, words in self._part.turns:
+            if start <= number < end:
+                of = max(1, -(-(end - start) // FRAMES))
+                self._signed = True
+                left = of - (number - start) // FRAMES
+                return put_sign(self.pixels, words, self._part.footer, self._part.shape, left=left, of=of)
+        if not self._signed:
+            return None
+        area = foot_area(self._part.shape)
+        under = np.s_[area.top : area.bottom, area.left : area.right]
+        self.pixels[under] = self._clean[under]
+        self._signed = False
+        return area
 
     def speak(self, bar: Place | None, number: int) -> Area | None:
         """Mark the lines that are spoken from now on; where there is no bar, end the picture's marks."""

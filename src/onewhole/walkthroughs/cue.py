@@ -18,6 +18,7 @@ class Role(Enum):
     OVERVIEW = "overview"
     PROBLEM = "problem"
     TRY = "try"
+    TURN = "turn"
     LINE = "line"
     TENS = "tens"
     MISTAKE = "mistake"

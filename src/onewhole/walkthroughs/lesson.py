@@ -23,6 +23,7 @@ class Length(Enum):
 class Item:
     """One problem: its label, its working (None where it is only answered), its picture, a likely mistake.
 
+    ``try_first`` stops before it is worked, ``your_turn`` before its answer, so that the family works it out.
     ``length`` is None where the problems before it decide how fully it is told. ``wanted`` is the form that
     the page asks of an answer.
     """
@@ -37,6 +38,7 @@ class Item:
     try_first: bool = False
     length: Length | None = None
     wanted: FormWanted = ANY_FORM
+    your_turn: bool = False
 
 
 @dataclass(frozen=True, slots=True)
@@ -52,8 +54,9 @@ class Lesson:
 
 @dataclass(frozen=True, slots=True)
 class Pace:
-    """Spoken words a minute, seconds to think before an answer, and seconds to try a problem first."""
+    """Spoken words a minute; seconds to think before an answer, to try a problem first, to find an answer."""
 
     words_a_minute: int = 120
     think: Fraction = Fraction(2)
     try_first: Fraction = Fraction(20)
+    your_turn: Fraction = Fraction(10)

@@ -35,10 +35,9 @@ def problem_chapter(item: Item, manner: Manner, memory: Memory) -> Chapter:
     cues = [_problem(item, manner, memory)]
     if item.try_first:
         cues.append(Cue(Role.TRY, memory.tell(spoken_by(manner.words).opening.try_first())))
-    if item.working is None:
-        cues.append(_only_answered(item, manner, memory))
-    else:
-        cues += _worked(item, item.working, manner, memory)
+    worked = _worked(item, item.working, manner, memory) if item.working else []
+    *lines, answer = worked or [_only_answered(item, manner, memory)]
+    cues += [*lines, *_turn(item, manner, memory), answer]
     cues += form_cues(item, manner, memory)
     cues += check_cues(item, memory, spoken_by(manner.words))
     cues += mistake_cues(item, manner, memory)
@@ -51,6 +50,14 @@ def _problem(item: Item, manner: Manner, memory: Memory) -> Cue:
         acts.append(Draw(item.picture.scenes[0]))
     asked = spoken_by(manner.words).lines.asked(item.label, item.statement, item.story, manner.at)
     return Cue(Role.PROBLEM, memory.tell(asked, always=True), tuple(acts))
+
+
+def _turn(item: Item, manner: Manner, memory: Memory) -> list[Cue]:
+    """Leave the answer to the family, where the teacher wishes; the board stays as it is."""
+    if not item.your_turn:
+        return []
+    says = memory.tell(spoken_by(manner.words).opening.your_turn(), always=True)
+    return [Cue(Role.TURN, says)]
 
 
 def _only_answered(item: Item, manner: Manner, memory: Memory) -> Cue:

@@ -33,7 +33,8 @@ def timed(
 
     A sentence takes ``voiced[sentence]`` seconds where that is given, else its words as spoken (by ``speak``)
     at the pace, and at least 1 second; a breath follows. After a cue's time to think, words and acts start
-    together, the acts one after the other. A cue of Role.TRY has the pace's quiet after it. The last cue of a
+    together, the acts one after the other. A cue of Role.TRY or Role.TURN has the pace's
+    quiet after it. The last cue of a
     chapter has 1 second of quiet at its end, so cues and chapters follow each other without a gap.
 
     >>> from onewhole.walkthroughs.cue import Chapter
@@ -51,11 +52,22 @@ def timed(
             says = [
                 (sentence, _speaking(sentence, pace, voiced or _NO_VOICE, speak)) for sentence in cue.says
             ]
-            quiet = (pace.try_first if cue.role is Role.TRY else 0) + after
+            quiet = _waited(cue.role, pace) + after
             cues.append(_cue(cue, at, says, on_frame(quiet)))
             at = cues[-1].end
         chapters.append(TimedChapter(chapter.label, chapter.title, start, at, tuple(cues)))
     return Timeline(script.title, tuple(chapters), script.language)
+
+
+def _waited(role: Role, pace: Pace) -> Fraction:
+    """Return how long the family has to work by itself after a cue."""
+    match role:
+        case Role.TRY:
+            return pace.try_first
+        case Role.TURN:
+            return pace.your_turn
+        case _:
+            return Fraction(0)
 
 
 def on_frame(seconds: Fraction) -> Fraction:

@@ -15,6 +15,9 @@ from onewhole.writers.printed import Json, Printed
 
 FOOTER = "For the teacher"
 TRY = "Wait here: the family tries it first."
+TURN = "Wait here: the family writes the answer."
+
+_WAITS = {Role.TRY: TRY, Role.TURN: TURN}
 
 
 def script_page(header: Header, timeline: Timeline, *, level: str = "") -> Printed:
@@ -33,8 +36,8 @@ def _chapter(chapter: TimedChapter, words: ClassWords) -> Json:
 
 def _cue(timed: Timed, words: ClassWords) -> Json:
     does = [found for act in timed.cue.acts if (found := _act(act, words)) is not None]
-    if timed.cue.role is Role.TRY:
-        does.append(TRY)
+    if timed.cue.role in _WAITS:
+        does.append(_WAITS[timed.cue.role])
     return {
         "time": clock(timed.start),
         "says": [sentence_text(said) for said, _, _ in timed.said],

@@ -114,7 +114,7 @@ def _part(at: int, chapter: TimedChapter, words: ClassWords, language: Language)
 
 def _step(timed: Timed, words: ClassWords, language: Language, written: dict[str, str]) -> Iterator[str]:
     cue = timed.cue
-    tried = ' data-try=""' if cue.role is Role.TRY else ""
+    tried = ' data-try=""' if cue.role in {Role.TRY, Role.TURN} else ""
     lasts, think = _milliseconds(timed.end - timed.start), _milliseconds(cue.think)
     yield f'<li class="step" data-lasts="{lasts}" data-think="{think}"{tried}>'
     for act in cue.acts:

@@ -29,6 +29,14 @@ def test_only_what_was_chosen_is_written() -> None:
     assert plan_text(FilmPlan()) == '{"choices": {}, "tried": [], "minutes": null, "mistake": false}'
 
 
+def test_answers_that_are_left_to_the_family_are_kept() -> None:
+    """With the rest of the plan."""
+    plan = FilmPlan(turns=("2", "3"))
+    assert plan_read(plan_text(plan)) == plan
+    assert plan.wishes().turns == ("2", "3")
+    assert hash(plan) != hash(FilmPlan())
+
+
 def test_equal_plans_are_one_key() -> None:
     """In whatever order the problems were chosen for: a board is told once for both."""
     other = FilmPlan(dict(list(PLAN.choices.items())[::-1]), PLAN.tried, PLAN.minutes, mistake=True)

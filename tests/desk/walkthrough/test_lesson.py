@@ -50,6 +50,13 @@ def test_problems_to_try_first() -> None:
     assert no.value.remedy == "The sheet has 1, 2, 3."
 
 
+def test_answers_left_to_the_family() -> None:
+    """Only of the problems that are named."""
+    assert [item.your_turn for item in lesson(WorkedSheet(SHEET), turns=["2"]).items] == [False, True, False]
+    with pytest.raises(InputError, match="no problem 9 to stop before its answer"):
+        lesson(WorkedSheet(SHEET), turns=["9"])
+
+
 def test_a_picture_by_its_name() -> None:
     """The names are the teacher's; another is refused with the list."""
     assert kind_named("number line") is PictureKind.LINE

@@ -55,6 +55,10 @@ Drawing = Annotated[
 Tried = Annotated[
     str, typer.Option("--try-first", metavar="LABELS", help="Problems to try before they are worked: 3,7.")
 ]
+Turns = Annotated[
+    str,
+    typer.Option("--your-turn", metavar="LABELS", help="Problems whose answer is left to the family: 3,7."),
+]
 Mistake = Annotated[bool, typer.Option("--mistake", help="Show a likely mistake once, and mend it.")]
 Shapes = Annotated[
     str,
@@ -81,6 +85,7 @@ def run(
     rate: Rate = 120,
     picture: Drawing = None,
     try_first: Tried = "",
+    your_turn: Turns = "",
     mistake: Mistake = False,
     shape: Shapes = BOTH,
     listen: Listen = True,
@@ -93,7 +98,8 @@ def run(
         voice=voice,
         minutes=fit,
         kind=None if picture is None else kind_named(picture),
-        tried=tuple(label for part in try_first.split(",") if (label := part.strip())),
+        tried=_labels(try_first),
+        turns=_labels(your_turn),
         mistake=mistake,
         shapes=shapes_named(shape),
         listen=listen,
@@ -134,6 +140,11 @@ def run(
     for slip in shown.slips:
         print(slip)
     return 0
+
+
+def _labels(typed: str) -> tuple[str, ...]:
+    """Read labels of problems, with commas between."""
+    return tuple(label for part in typed.split(",") if (label := part.strip()))
 
 
 def _object(shown: FilmFiles) -> dict[str, object]:

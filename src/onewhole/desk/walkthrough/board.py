@@ -29,6 +29,7 @@ ROLES = MappingProxyType(
         Role.OVERVIEW: "Look ahead",
         Role.PROBLEM: "Read the problem",
         Role.TRY: "Let them try",
+        Role.TURN: "Their turn: wait",
         Role.LINE: "Write the next line",
         Role.TENS: "The same with tens",
         Role.MISTAKE: "A likely mistake",

@@ -75,6 +75,7 @@ class FilmWishes:
     pace: Pace = field(default_factory=Pace)
     kind: PictureKind | None = None
     tried: tuple[str, ...] = ()
+    turns: tuple[str, ...] = ()
     mistake: bool = False
     choices: Mapping[str, FilmChoice] = field(default_factory=dict)
     recorded: Mapping[str, Recorded] = field(default_factory=dict)
@@ -211,7 +212,12 @@ def told(worked: WorkedSheet, wishes: FilmWishes) -> tuple[Script, Timeline]:
     others are told as if it were not on the page. Raises InputError, BoardError where no problem is left.
     """
     asked = lesson(
-        worked, kind=wishes.kind, tried=wishes.tried, mistake=wishes.mistake, choices=wishes.choices
+        worked,
+        kind=wishes.kind,
+        tried=wishes.tried,
+        turns=wishes.turns,
+        mistake=wishes.mistake,
+        choices=wishes.choices,
     )
     while True:
         try:

@@ -22,8 +22,8 @@ MOST_MINUTES = 120
 
 @dataclass(frozen=True, slots=True)
 class FilmPlan:
-    """Choices by problem, the problems to try first, minutes to fit into, whether a mistake is shown, and the
-    shape of the film: wide, upright or both.
+    """Choices by problem, the problems to try first, minutes to fit into, whether a mistake is shown, the
+    shape of the film (wide, upright or both), and the problems whose answer is left to the family.
 
     Raises InputError for minutes that are none, and for another shape.
     """
@@ -33,6 +33,7 @@ class FilmPlan:
     minutes: int | None = None
     mistake: bool = False
     shape: str = BOTH
+    turns: tuple[str, ...] = ()
 
     def __post_init__(self) -> None:
         """Refuse minutes and shapes that cannot be."""
@@ -43,13 +44,16 @@ class FilmPlan:
 
     def __hash__(self) -> int:
         """Hash the choices whatever their order, as they are compared."""
-        return hash((frozenset(self.choices.items()), self.tried, self.minutes, self.mistake, self.shape))
+        return hash(
+            (frozenset(self.choices.items()), self.tried, self.minutes, self.mistake, self.shape, self.turns)
+        )
 
     def wishes(self, recorded: Mapping[str, Recorded] | None = None) -> FilmWishes:
         """Return the plan as wishes for a film, with what was recorded."""
         return FilmWishes(
             minutes=self.minutes,
             tried=self.tried,
+            turns=self.turns,
             mistake=self.mistake,
             choices=self.choices,
             recorded=recorded or {},
@@ -73,6 +77,7 @@ class _KeptPlan(msgspec.Struct, frozen=True, omit_defaults=True, forbid_unknown_
     minutes: int | None
     mistake: bool
     shape: str = BOTH
+    turns: tuple[str, ...] = ()
 
 
 def keep_plan(book: Store, night: int, plan: FilmPlan, saw: FilmPlan | None = None) -> None:
@@ -103,20 +108,24 @@ def _merged(plan: FilmPlan, saw: FilmPlan, stands: FilmPlan) -> FilmPlan:
         )
         for label in labels
     }
-    tried = dict.fromkeys((*plan.tried, *stands.tried, *saw.tried))
     return FilmPlan(
         {label: choice for label, choice in choices.items() if choice is not None},
-        tuple(
-            label
-            for label in tried
-            if _one(
-                f"Whether problem {label} is tried first",
-                *(label in one.tried for one in (plan, saw, stands)),
-            )
-        ),
+        _marked("Whether problem {} is tried first", plan.tried, saw.tried, stands.tried),
         _one("How long the film may be", plan.minutes, saw.minutes, stands.minutes),
         _one("Whether a mistake is shown", plan.mistake, saw.mistake, stands.mistake),
         _one("The shape of the film", plan.shape, saw.shape, stands.shape),
+        _marked("Whether the film stops before answer {}", plan.turns, saw.turns, stands.turns),
+    )
+
+
+def _marked(
+    what: str, mine: tuple[str, ...], saw: tuple[str, ...], stands: tuple[str, ...]
+) -> tuple[str, ...]:
+    """Return the labels that are marked. Raises ChangedMeanwhile."""
+    return tuple(
+        label
+        for label in dict.fromkeys((*mine, *stands, *saw))
+        if _one(what.format(label), label in mine, label in saw, label in stands)
     )
 
 
@@ -150,7 +159,9 @@ def plan_text(plan: FilmPlan) -> str:
         for label, one in plan.choices.items()
         if one != FilmChoice()
     }
-    kept = msgspec.json.encode(_KeptPlan(chosen, plan.tried, plan.minutes, plan.mistake, plan.shape))
+    kept = msgspec.json.encode(
+        _KeptPlan(chosen, plan.tried, plan.minutes, plan.mistake, plan.shape, plan.turns)
+    )
     return msgspec.json.format(kept, indent=0).decode()
 
 
@@ -164,7 +175,7 @@ def plan_read(typed: str) -> FilmPlan:
     choices = {
         label: FilmChoice(one.strategy, one.picture, one.length) for label, one in kept.choices.items()
     }
-    return FilmPlan(choices, kept.tried, kept.minutes, kept.mistake, kept.shape)
+    return FilmPlan(choices, kept.tried, kept.minutes, kept.mistake, kept.shape, kept.turns)
 
 
 def _name(night: int) -> str:

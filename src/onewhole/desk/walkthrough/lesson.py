@@ -27,19 +27,22 @@ def lesson(
     *,
     kind: PictureKind | None = None,
     tried: Collection[str] = (),
+    turns: Collection[str] = (),
     mistake: bool = False,
     choices: Mapping[str, FilmChoice] = _NOTHING,
 ) -> Lesson:
     """Return a sheet as it is worked aloud.
 
     ``kind`` is the picture that the teacher wants for every problem; where it cannot be drawn, and without a
-    wish, the one that suits is taken. ``tried`` are the labels of problems that the family tries first. With
+    wish, the one that suits is taken. ``tried`` are the labels of problems that the family tries first,
+    ``turns`` of those whose answer is left to it. With
     ``mistake`` a likely mistake is shown and mended once, in the first problem that is regrouped. ``choices``
     are those for single problems, by label; what does not suit gives way to what does (see
     :func:`refused`). Raises InputError for a label that no problem has.
     """
     labels = [problem.label for problem in worked.problems]
-    for label, what in [*((one, "try first") for one in tried), *((one, "choose for") for one in choices)]:
+    asked = (("try first", tried), ("stop before its answer", turns), ("choose for", choices))
+    for what, label in ((what, label) for what, ones in asked for label in ones):
         if label not in labels:
             msg = f"there is no problem {label[:40]} to {what}"
             raise InputError(msg, remedy=f"The sheet has {', '.join(labels)}.")
@@ -51,6 +54,7 @@ def lesson(
             kind,
             choices.get(entry.problem.label, FilmChoice()),
             tried=entry.problem.label in tried,
+            turn=entry.problem.label in turns,
             mistake=_likely(entry) if mistake and entry is shown else None,
         )
         for entry in entries
@@ -60,7 +64,13 @@ def lesson(
 
 
 def _item(
-    entry: WorkedProblem, kind: PictureKind | None, choice: FilmChoice, *, tried: bool, mistake: Slip | None
+    entry: WorkedProblem,
+    kind: PictureKind | None,
+    choice: FilmChoice,
+    *,
+    tried: bool,
+    turn: bool,
+    mistake: Slip | None,
 ) -> Item:
     problem, working = entry.problem, by_choice(entry, choice)
     return Item(
@@ -74,6 +84,7 @@ def _item(
         tried,
         choice.told,
         entry.wanted,
+        turn,
     )
 
 

@@ -48,6 +48,8 @@ class FilmMessages:
     one_adds: str
     one_takes: str
     try_first: str
+    your_turn: tuple[str, ...]
+    turn_written: str
     closing: tuple[str, ...]
     tens: tuple[str, ...]
     problem_alone: str
@@ -96,6 +98,8 @@ class FilmByMessages:
             one_adds=lambda label: told(says.one_adds, label=Label(label)),
             one_takes=lambda label: told(says.one_takes, label=Label(label)),
             try_first=lambda: told(says.try_first),
+            your_turn=lambda: told(*says.your_turn),
+            turn_written=says.turn_written,
             tens=self._tens,
             closing=lambda: told(*says.closing),
         )

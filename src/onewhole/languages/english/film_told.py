@@ -91,6 +91,11 @@ def try_told() -> Sentences:
     return told("stop here and try it")
 
 
+def turn_told() -> Sentences:
+    """Leave the answer to the family."""
+    return told("now it is your turn") + told("stop here", Seam(","), "and write the answer")
+
+
 def film_closing_told() -> Sentences:
     """End the film."""
     return (

@@ -18,6 +18,7 @@ from onewhole.languages.english.film_told import (
     tens_told,
     title_told,
     try_told,
+    turn_told,
     whole_told,
 )
 from onewhole.languages.english.for_home import closing_told, opening_told, tonight_told, wording_told
@@ -153,6 +154,8 @@ ENGLISH = Language(
         one_takes=one_takes_told,
         both_signs=both_signs_told,
         try_first=try_told,
+        your_turn=turn_told,
+        turn_written="Your turn",
         closing=film_closing_told,
         columns=columns_told,
         tens=tens_told,

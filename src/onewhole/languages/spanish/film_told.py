@@ -90,6 +90,11 @@ def try_told() -> Sentences:
     return told("paren aquí y traten de hacerlo")
 
 
+def turn_told() -> Sentences:
+    """Leave the answer to the family."""
+    return told("ahora les toca a ustedes") + told("paren aquí y escriban la respuesta")
+
+
 def film_closing_told() -> Sentences:
     """End the film."""
     return (

@@ -20,6 +20,7 @@ from onewhole.languages.spanish.film_told import (
     tens_told,
     title_told,
     try_told,
+    turn_told,
     whole_told,
 )
 from onewhole.languages.spanish.for_home import closing_told, opening_told, tonight_told, wording_told
@@ -129,6 +130,8 @@ SPANISH = Language(
         one_takes=one_takes_told,
         both_signs=both_signs_told,
         try_first=try_told,
+        your_turn=turn_told,
+        turn_written="Ahora ustedes",
         closing=film_closing_told,
         columns=columns_told,
         tens=tens_told,

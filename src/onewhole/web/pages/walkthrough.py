@@ -41,7 +41,7 @@ SHAPES = {BOTH: "Wide and upright", "wide": "Wide", "upright": "Upright, for a p
 MOST_NOTES = 3
 #: What the form of choices has: a row for each problem, then the rest.
 _COLUMNS = ("label", "strategy", "picture", "length")
-TAKES = (*_COLUMNS, "tried", "minutes", "mistake", "shape", "saw")
+TAKES = (*_COLUMNS, "tried", "turn", "minutes", "mistake", "shape", "saw")
 #: Of the files, what a page of ours plays or shows; the others are saved.
 _PLAYED = frozenset(
     {
@@ -70,7 +70,7 @@ def look(request: PageRequest) -> HtmlPage:
         "refused": refused,
         "page": page,
         "plan": plan,
-        "chosen": len({*plan.choices, *plan.tried}),
+        "chosen": len({*plan.choices, *plan.tried, *plan.turns}),
         "most_notes": MOST_NOTES,
         "saw": plan_text(plan),
         "board": shown,
@@ -113,6 +113,7 @@ def choose(request: PageRequest) -> Redirect:
         request.count("minutes", 1, MOST_MINUTES) if typed else None,
         request.field("mistake", "") == "yes",
         request.field("shape", BOTH),
+        tuple(value for name, value in request.form_items if name == "turn"),
     )
     board(page.sheet, plan)
     saw = request.field("saw")
