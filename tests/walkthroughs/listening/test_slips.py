@@ -53,7 +53,57 @@ def test_a_number_said_otherwise_is_told_with_its_time() -> None:
     assert slip.said == ("three", "and", "seven", "fifths")
     assert slip.board == "3 6/5"
     assert slip.at == 1
-    assert slip.written == ("we", "have", "three", "and", "six", "fifths", "minus", "one")
+    assert slip.written == (("we", "have", "three", "and", "six", "fifths", "minus", "one"),)
+
+
+def test_free_words_beside_a_number_may_be_a_piece_of_it() -> None:
+    """Twelve may be heard as two will: both wordings are listened to once more, with and without the word."""
+    (slip,) = doubts(STEPS, heard(f"{BEGIN}three@3 and@3 two@3 fifths@3 will the{REST}"))
+    behind = {words[words.index("fifths") + 1 :] for words in slip.written}
+    assert behind == {("will", "the"), ()}
+    assert len(slip.heard) == len(slip.written) == 2
+
+
+def test_only_what_was_said_last_of_a_number_counts() -> None:
+    """A number that is said once more is said anew; far from its neighbors it is none of the script's."""
+    again = "three@3 and@3 eight@3 fifths@3 um three@3 and@3 seven@3 fifths@3"
+    (slip,) = doubts(STEPS, heard(f"{BEGIN}{again}{REST}"))
+    assert slip.said == ("three", "and", "seven", "fifths")
+    right = "three@3 and@3 six@3 fifths@3"
+    assert doubts(STEPS, heard(f"{BEGIN}{right}{REST} well we see two@3 and@3 nine@3 fifths@3 so it")) == ()
+
+
+def test_a_number_without_the_word_before_it_has_its_place() -> None:
+    """Three and six fifths, one and four fifths: the sign was left out."""
+    (slip,) = doubts(STEPS, heard(f"{BEGIN}three@3 and@3 six@3 fifths@3 one and four fifths"))
+    assert (slip.said, slip.board) == (("one", "and", "four", "fifths"), "1 2/5")
+
+
+TWICE: tuple[tuple[tuple[Listened, ...], ...], ...] = (
+    (
+        (*words("that is"), number("six fifths", "6/5"), *words("minus"), number("two fifths", "2/5")),
+        words("look at it"),
+        (*words("so now"), number("six fifths", "6/5"), *words("minus"), number("two fifths", "2/5")),
+    ),
+)
+
+
+def test_what_a_step_says_twice_stands_where_it_was_said() -> None:
+    """Heard at the later place and before what follows the first: it was said at the first."""
+    begin = "that@0 is@1 six@2 fifths@2"
+    first = "minus@11 three@12 fifths@12"
+    rest = "look@5 at@6 it@7 so@8 now@9 six@10 fifths@10 minus@11 two@12 fifths@12"
+    (slip,) = doubts(TWICE, heard(f"{begin} {first} {rest}"))
+    assert (slip.said, slip.at) == (("three", "fifths"), Fraction(5, 3))
+
+
+def test_in_a_part_that_is_lost_a_sentence_counts_that_was_heard_well() -> None:
+    """With every other number in it as it is written."""
+    said = heard(f"{BEGIN}three@3 and@3 seven@3 fifths@3{REST}")
+    assert len(doubts(STEPS, said, whole=False)) == 1
+    other = heard(f"{BEGIN}three@3 and@3 seven@3 fifths@3 minus@4 one@5 and@5 four@5 fifths@5")
+    assert doubts(STEPS, other, whole=False) == ()
+    assert doubts(STEPS, heard("have@2 three@3 and@3 seven@3 fifths@3"), whole=False) == ()
 
 
 @pytest.mark.parametrize(

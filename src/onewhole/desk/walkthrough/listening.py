@@ -29,7 +29,7 @@ from onewhole.walkthroughs.stepping import Stepped
 from onewhole.walkthroughs.timeline import TimedChapter, Timeline
 
 #: Raised whenever the same recording may be heard otherwise.
-_VERSION: Final = 1
+_VERSION: Final = 2
 
 
 @dataclass(frozen=True, slots=True)

@@ -1,7 +1,7 @@
 """Slips of the tongue: numbers that were said otherwise than the board writes them."""
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from fractions import Fraction
 from typing import Final
 
@@ -25,6 +25,11 @@ STUMBLE, SOON = Fraction(3, 2), 3
 AT_ONCE: Final = Fraction(3, 20)
 #: Words to either side of a number that are listened to once more with it.
 AROUND: Final = 2
+#: A number stands in its place beside a word or number of the script that is at most so many before or behind
+#: it there; so many words that belong to nothing may lie between.
+NEAR, BETWEEN = 2, 2
+#: In a part that is not followed a sentence counts where so many hundredths of it were heard.
+SENTENCE = 70
 #: A part is followed when so many numbers of its script were heard at their place, of all of them in
 #: hundredths, and so many of those as they are written.
 FOUND, AS_WRITTEN = 50, 60
@@ -34,8 +39,9 @@ FOUND, AS_WRITTEN = 50, 60
 class HeardOtherwise:
     """A number that seems to be said otherwise: what was said, what the board writes, when.
 
-    ``heard`` and ``written`` are the words around it with the one and with the other, to be listened to once
-    more between ``start`` and ``end``.
+    ``heard`` are the words around it with what was said, ``written`` those with what is written, to be
+    listened to once more between ``start`` and ``end``: each with all the words around it, and without
+    those beside it that belong to nothing and may be a piece of the number.
     """
 
     said: tuple[str, ...]
@@ -43,8 +49,8 @@ class HeardOtherwise:
     at: Fraction
     start: Fraction
     end: Fraction
-    heard: tuple[str, ...]
-    written: tuple[str, ...]
+    heard: tuple[tuple[str, ...], ...]
+    written: tuple[tuple[str, ...], ...]
 
 
 def followed(steps: Sequence[Sequence[Sequence[Listened]]], heard: Sequence[HeardWord]) -> bool:
@@ -61,20 +67,27 @@ def followed(steps: Sequence[Sequence[Sequence[Listened]]], heard: Sequence[Hear
 
 
 def doubts(
-    steps: Sequence[Sequence[Sequence[Listened]]], heard: Sequence[HeardWord]
+    steps: Sequence[Sequence[Sequence[Listened]]], heard: Sequence[HeardWord], *, whole: bool = True
 ) -> tuple[HeardOtherwise, ...]:
     """Return the numbers that seem to be said otherwise than they are written, in the order of the times.
 
-    No doubt: a number that was put right afterwards, numbers of a step in another order, and one of which
-    more than a count or a name of pieces is different.
+    No doubt: a number that was put right or said once more afterwards, one far from its neighbors in the
+    script, numbers of a step in another order, and one of which more than a count or a name of pieces is
+    different. ``whole`` says whether the part was followed; else only sentences count that were heard well by
+    themselves, with every other number in them as it is written.
     """
-    return tuple(_doubts(script_items(steps), heard))
+    items = script_items(steps)
+    return tuple(_doubts(items, _placed(items, heard), whole=whole))
 
 
-def _doubts(items: Sequence[ScriptItem], heard: Sequence[HeardWord]) -> Iterator[HeardOtherwise]:
+def _doubts(
+    items: Sequence[ScriptItem], heard: Sequence[HeardWord], *, whole: bool
+) -> Iterator[HeardOtherwise]:
     numbers = numbers_heard(items, heard)
-    for number in numbers:
-        if number.item == FREE:
+    near = [one for one in numbers if one.item != FREE and _in_place(one, heard)]
+    last = {one.item: one for one in near}
+    for number in near:
+        if number is not last[number.item] or not (whole or _alone(number, items, heard, near)):
             continue
         item = items[number.item]
         assert isinstance(item.said, NumberHeard), "a place of a number holds one"
@@ -88,6 +101,88 @@ def _doubts(items: Sequence[ScriptItem], heard: Sequence[HeardWord]) -> Iterator
         yield _doubt(number, item.said, heard)
 
 
+def _placed(items: Sequence[ScriptItem], heard: Sequence[HeardWord]) -> tuple[HeardWord, ...]:
+    """Give words the place that they stand in.
+
+    What is said twice in a step is heard at either place: words that stand between two others go between them
+    where the script says the same there. A free number goes right behind the word before it where a number
+    stands that is heard nowhere.
+    """
+    heard = _straightened(items, heard)
+    placed = list(heard)
+    had = {word.item for word in heard}
+    for number in numbers_heard(items, heard):
+        if number.item != FREE or number.first == 0:
+            continue
+        before = heard[number.first - 1].item
+        places = range(before + 1, min(before + 1 + NEAR, len(items))) if before != FREE else range(0)
+        place = next((at for at in places if isinstance(items[at].said, NumberHeard)), FREE)
+        if place != FREE and place not in had and items[place].sentence == items[before].sentence:
+            had.add(place)
+            for at in range(number.first, number.last):
+                placed[at] = replace(heard[at], item=place)
+    return tuple(placed)
+
+
+def _straightened(items: Sequence[ScriptItem], heard: Sequence[HeardWord]) -> tuple[HeardWord, ...]:
+    """Put runs of words that stand out of order to a place between their neighbors that says the same."""
+    runs = _runs(heard)
+    had = {word.item for word in heard}
+    made = list(heard)
+    for before, run, after in zip(runs, runs[1:], runs[2:], strict=False):
+        low, high = made[before[-1]].item, heard[after[0]].item
+        places = [heard[at].item for at in run]
+        if low < places[0] and places[-1] < high:
+            continue
+        for by in range(low + 1 - places[0], high - places[-1]):
+            moved = {place + by for place in places}
+            if not moved & had and all(items[place].said == items[place + by].said for place in places):
+                had |= moved
+                for at in run:
+                    made[at] = replace(heard[at], item=heard[at].item + by)
+                break
+    return tuple(made)
+
+
+def _runs(heard: Sequence[HeardWord]) -> list[list[int]]:
+    """Return the runs of words that follow each other in the script too: of each its places in ``heard``."""
+    runs: list[list[int]] = []
+    for at, word in enumerate(heard):
+        if word.item == FREE:
+            continue
+        if runs and 0 <= word.item - heard[runs[-1][-1]].item <= NEAR:
+            runs[-1].append(at)
+        else:
+            runs.append([at])
+    return runs
+
+
+def _in_place(number: HeardNumber, heard: Sequence[HeardWord]) -> bool:
+    """Say whether one of the words beside a number stands beside it in the script too."""
+    before = reversed(heard[max(0, number.first - 1 - BETWEEN) : number.first])
+    after = heard[number.last : number.last + 1 + BETWEEN]
+    left = next((word.item for word in before if word.item != FREE), None)
+    right = next((word.item for word in after if word.item != FREE), None)
+    return (left is not None and 0 < number.item - left <= NEAR) or (
+        right is not None and 0 < right - number.item <= NEAR
+    )
+
+
+def _alone(
+    number: HeardNumber,
+    items: Sequence[ScriptItem],
+    heard: Sequence[HeardWord],
+    numbers: Sequence[HeardNumber],
+) -> bool:
+    """Say whether a number's sentence was heard well by itself: much of it, its other numbers as written."""
+    place = (items[number.item].step, items[number.item].sentence)
+    mine = {at for at, one in enumerate(items) if (one.step, one.sentence) == place}
+    said = {word.item for word in heard if word.item in mine}
+    others = [one for one in numbers if one.item in mine and one.item != number.item]
+    right = all(one.parts == number_parts(_words(items[one.item])) for one in others)
+    return bool(others) and right and 100 * len(said) >= SENTENCE * len(mine)
+
+
 def _form(parts: tuple[str, ...]) -> tuple[bool, ...]:
     return tuple(part in PIECES.values() for part in parts)
 
@@ -95,16 +190,24 @@ def _form(parts: tuple[str, ...]) -> tuple[bool, ...]:
 def _put_right(
     number: HeardNumber, wanted: tuple[str, ...], numbers: Sequence[HeardNumber], heard: Sequence[HeardWord]
 ) -> bool:
-    """Say whether the right number follows: at the same place of the script, or in free words soon after."""
+    """Say whether the right number follows: at its place, in free words, or at once elsewhere."""
     said = heard[number.last - 1].end
     for other in numbers:
         if other.parts != wanted or other is number:
             continue
         if other.item == number.item:
             return True
-        if other.item == FREE and 0 <= heard[other.first].start - said <= CORRECTED:
+        later = heard[other.first].start - said
+        if other.item == FREE and 0 <= later <= CORRECTED:
+            return True
+        if 0 <= later <= STUMBLE and heard[number.last].item not in _next(number):
             return True
     return False
+
+
+def _next(number: HeardNumber) -> range:
+    """Return what follows a number in its script."""
+    return range(number.item + 1, number.item + 1 + NEAR)
 
 
 def _broken_off(number: HeardNumber, heard: Sequence[HeardWord]) -> bool:
@@ -145,12 +248,24 @@ def _doubt(number: HeardNumber, said: NumberHeard, heard: Sequence[HeardWord]) -
     before, after = max(0, number.first - AROUND), min(len(heard), number.last + AROUND)
     left = tuple(one.word for one in heard[before : number.first] if one.word != SOUND)
     right = tuple(one.word for one in heard[number.last : after] if one.word != SOUND)
+    loose = [at for at in range(before, number.first) if _belongs(heard[at : number.first])]
+    behind = [at for at in range(number.last, after) if _belongs(heard[number.last : at + 1])]
+    lefts, rights = [left], [right]
+    if loose:
+        lefts.append(tuple(one.word for one in heard[before : min(loose)] if one.word != SOUND))
+    if behind:
+        rights.append(tuple(one.word for one in heard[max(behind) + 1 : after] if one.word != SOUND))
     return HeardOtherwise(
         number.words,
         said.shown,
         heard[number.first].start,
         heard[before].start,
         heard[after - 1].end,
-        (*left, *number.words, *right),
-        (*left, *said.words, *right),
+        tuple((*one, *number.words, *other) for one in lefts for other in rights),
+        tuple((*one, *said.words, *other) for one in lefts for other in rights),
     )
+
+
+def _belongs(words: Sequence[HeardWord]) -> bool:
+    """Say whether some words belong to nothing in the script."""
+    return all(word.item == FREE for word in words)
