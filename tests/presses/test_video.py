@@ -6,6 +6,7 @@ from pathlib import Path
 import av
 import numpy as np
 import pytest
+from av.stream import Disposition
 from PIL import Image
 
 from onewhole.notations.sentences.text import sentence_text
@@ -13,6 +14,7 @@ from onewhole.presses.files import FileRefused
 from onewhole.presses.frames import numbers, parts
 from onewhole.presses.poster import poster
 from onewhole.presses.video import Filmed, film
+from onewhole.sentences.sentence import Sentence
 from onewhole.walkthroughs.shape import Shape
 from onewhole.walkthroughs.timeline import Timeline
 from tests.kit.boards import WORDS, frames, kites
@@ -26,15 +28,23 @@ def _tone(seconds: int) -> tuple[np.ndarray[tuple[int], np.dtype[np.int16]], int
     return (8000 * np.sin(turns)).astype(np.int16), RATE
 
 
-def _film(timeline: Timeline, folder: Path, *, silent: bool = False) -> Filmed:
+def _film(
+    timeline: Timeline,
+    folder: Path,
+    *,
+    silent: bool = False,
+    name: str = "film",
+    beside: tuple[Timeline, ...] = (),
+) -> Filmed:
     (folder / "parts").mkdir(exist_ok=True)
     return film(
-        [(timeline, folder / "film.mp4")],
+        [(timeline, folder / f"{name}.mp4")],
         WORDS,
         sound=None if silent else _tone(15),
         note="The voice is synthetic.",
         cache=folder / "parts",
         progress=lambda _done, _of: None,
+        beside=beside,
     )
 
 
@@ -74,6 +84,33 @@ def test_every_track_carries_the_language(made: Made) -> None:
     with av.open(str(made.path)) as opened:
         tracks = {stream.type: stream.metadata["language"] for stream in opened.streams}
     assert tracks == dict.fromkeys(("video", "audio", "subtitle", "data"), "eng")
+
+
+def test_a_second_language_is_a_track_of_its_own(made: Made) -> None:
+    """Captions in two languages, each with its tag; those of the voice are shown first."""
+    says = Sentence("es-US", ("abrimos una tira",))
+    told = replace(
+        kites(),
+        language="es-US",
+        chapters=tuple(
+            replace(
+                chapter,
+                cues=tuple(
+                    replace(cue, said=tuple((says, start, end) for _, start, end in cue.said))
+                    for cue in chapter.cues
+                ),
+            )
+            for chapter in kites().chapters
+        ),
+    )
+    assert _film(kites(), made.path.parent, name="both", beside=(told,)).frames_drawn == 0
+    with av.open(str(made.path.with_name("both.mp4"))) as opened:
+        texts = opened.streams.subtitles
+        assert [one.metadata["language"] for one in texts] == ["eng", "spa"]
+        assert [bool(one.disposition & Disposition.default) for one in texts] == [True, False]
+        assert len({one.duration for one in texts}) == 1
+        words = [bytes(packet)[2:].decode() for packet in opened.demux(texts[1]) if packet.size > 2]
+    assert set(words) == {"Abrimos una tira."}
 
 
 def test_every_frame_at_its_time(made: Made) -> None:

@@ -9,6 +9,7 @@ from typing import Any
 import av
 from av.audio.stream import AudioStream
 from av.packet import Packet
+from av.stream import Disposition
 from av.subtitles.stream import SubtitleStream
 from av.video.stream import VideoStream
 
@@ -32,10 +33,20 @@ Format: Layer, Start, End, Style, Name, MarginL, MarginR, MarginV, Effect, Text
 """
 
 
-def join(timeline: Timeline, kept: Sequence[Path], track: Path | None, note: str, path: Path) -> None:
+def join(
+    timeline: Timeline,
+    kept: Sequence[Path],
+    track: Path | None,
+    note: str,
+    path: Path,
+    *,
+    beside: Sequence[Timeline] = (),
+) -> None:
     """Write the film from the file of each chapter and the file of the sound, where there is one.
 
-    ``note`` becomes the file's comment. The head of the file comes first, so that it plays while it loads.
+    ``beside`` are the film told in other languages: each becomes one more track of text, and a player shows
+    that of the voice where nothing else is asked of it. ``note`` becomes the file's comment. The head of the
+    file comes first, so that it plays while it loads.
     """
     with av.open(str(path), "w", format="mp4", options={"movflags": "faststart"}) as container:
         container.metadata.update({"title": timeline.title, "comment": note})
@@ -45,12 +56,16 @@ def join(timeline: Timeline, kept: Sequence[Path], track: Path | None, note: str
         if track is not None:
             with av.open(str(track)) as sound:
                 ways.append(_audio(track, container.add_stream_from_template(sound.streams.audio[0])))
-        text = container.add_stream("mov_text")
-        text.codec_context.subtitle_header = _HEAD
-        text.codec_context.time_base = text.time_base = TICK
         for stream in container.streams:
             stream.metadata["language"] = LANGUAGES[timeline.language].code
-        ways.append(_text(timeline, text))
+        texts = [(told, container.add_stream("mov_text")) for told in (timeline, *beside)]
+        for at, (told, text) in enumerate(texts):
+            text.codec_context.subtitle_header = _HEAD
+            text.codec_context.time_base = text.time_base = TICK
+            text.metadata["language"] = LANGUAGES[told.language].code
+            text.metadata["handler_name"] = LANGUAGES[told.language].name
+            text.disposition = Disposition(0) if at else Disposition.default
+        ways += [_text(told, text) for told, text in texts]
         container.set_chapters(
             [
                 {

@@ -54,11 +54,13 @@ def film(
     note: str,
     cache: Path,
     progress: Callable[[int, int], None],
+    beside: Sequence[Timeline] = (),
 ) -> Filmed:
     """Write a film: H.264, AAC where there is sound, captions as a text track, a chapter a problem.
 
     ``takes`` are one film on boards of one shape or several, each with its file. ``sound`` are samples of one
-    channel and how many there are a second; ``note`` goes into a file's comment. ``cache`` is a folder in
+    channel and how many there are a second; ``note`` goes into a file's comment. ``beside``
+    are the film told in other languages, for further tracks of text. ``cache`` is a folder in
     which the parts stay for the next film; ``progress`` is told how many frames are there of how many.
     Whatever goes wrong, a file holds the old film whole or the new one.
 
@@ -90,7 +92,7 @@ def film(
         rest = iter(kept)
         for timeline, path in takes:
             chapters = [next(rest) for _ in timeline.chapters]
-            _beside(path, partial(join, timeline, chapters, track, note))
+            _beside(path, partial(join, timeline, chapters, track, note, beside=beside))
     except (OSError, av.FFmpegError) as error:
         raise FileRefused(
             f"The film cannot be written: {error.strerror or error}",

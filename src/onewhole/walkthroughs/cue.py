@@ -111,8 +111,12 @@ class Chapter:
 
 @dataclass(frozen=True, slots=True)
 class Script:
-    """The whole film before it has times; ``language`` is the BCP 47 tag of what is said in it."""
+    """The whole film before it has times; ``language`` is the BCP 47 tag of what is said in it.
+
+    ``merge`` says how much it was shortened (see :func:`~.script.script`).
+    """
 
     title: str
     chapters: tuple[Chapter, ...]
     language: str = SPOKEN.tag
+    merge: int = 0

@@ -38,4 +38,4 @@ def script(lesson: Lesson, *, merge: int = 0) -> Script:
     words = spoken_by(lesson.words).short(lesson.words)
     for at, item in enumerate(lesson.items):
         chapters.append(problem_chapter(item, manner_of(item, at, words, memory, merge), memory))
-    return Script(lesson.title, (*chapters, closing_chapter(memory, spoken_by(words))), words.language)
+    return Script(lesson.title, (*chapters, closing_chapter(memory, spoken_by(words))), words.language, merge)

@@ -19,8 +19,9 @@ def told_beside(timeline: Timeline, lesson: Lesson, merge: int) -> Timeline:
 
     ``lesson`` is the film's in other words, ``merge`` how much its script was shortened; problems that the
     film does not show are left out. Each cue says in its own time what the other language says there, its
-    sentences one after another, each in proportion to its length, a frame at least. What the other language
-    says at a step that the film does not have is said at the step before.
+    sentences one after another, each in proportion to its length, a frame at least. Where the other
+    language says nothing at a step the film's own words stand, and what it says at a step that the film does
+    not have is left out.
     """
     shown = {chapter.label for chapter in timeline.chapters}
     items = tuple(item for item in lesson.items if item.label in shown)
@@ -36,13 +37,14 @@ def _chapters(timeline: Timeline, made: Script) -> Iterator[TimedChapter]:
 
 
 def _says(cues: Sequence[Cue], others: Sequence[Cue]) -> list[Sentences]:
-    """Return for each cue what others say at it: the next one of the same kind and line."""
-    said: list[Sentences] = [() for _ in cues]
+    """Return what others say at each cue: at the next one of the same kind and line; else its own words."""
+    said = [cue.says for cue in cues]
     at = 0
     for other in others:
         found = next((place for place in range(at, len(cues)) if _kind(cues[place]) == _kind(other)), None)
-        said[max(0, at - 1) if found is None else found] += other.says
-        at = at if found is None else found + 1
+        if found is not None:
+            said[found] = other.says or said[found]
+            at = found + 1
     return said
 
 

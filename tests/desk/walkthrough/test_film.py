@@ -21,7 +21,9 @@ from onewhole.walkthroughs.shape import Shape
 from onewhole.walkthroughs.timeline import FRAMES
 
 WHEN = dt.datetime(2025, 3, 6, 7, 30, tzinfo=dt.UTC)
-SHEET = read_sheet("title: Kite tails\nwhole: strip\nwholes: strips\n1. 3 1/4 - 1 3/4\n2. 4/5 - 1/5\n")
+SHEET = read_sheet(
+    "languages: en, es\ntitle: Kite tails\nwhole: strip\nwholes: strips\n1. 3 1/4 - 1 3/4\n2. 4/5 - 1/5\n"
+)
 #: The nearest that milliseconds come to a frame, and a frame.
 NEAR, FRAME = 0.001, 1 / FRAMES
 WIDE = FilmWishes(shapes=(Shape.WIDE,))
@@ -56,12 +58,13 @@ def chapters_of(path: Path) -> list[tuple[float, float]]:
 
 
 def test_everything_is_there(made: tuple[Path, FilmFiles]) -> None:
-    """Ten files, each named, none empty: a film and a poster of each shape."""
+    """Thirteen files, each named, none empty: a film and a poster a shape, a second language to read."""
     _, shown = made
     assert {one.path.name for one in shown.made} == {
         *("script.pdf", "walkthrough.html", "walkthrough.vtt", "walkthrough.srt"),
         *("chapters.vtt", "transcript.md", "poster.png", "walkthrough.mp4"),
         *("poster-upright.png", "walkthrough-upright.mp4"),
+        *("walkthrough-es.vtt", "walkthrough-es.srt", "transcript-es.md"),
     }
     assert all(one.path.stat().st_size for one in shown.made)
 
@@ -90,6 +93,20 @@ def test_every_time_agrees_to_a_frame(made: tuple[Path, FilmFiles]) -> None:
     steps = [int(found) for found in re.findall(r'data-lasts="(\d+)"', page)]
     assert len(steps) > 8
     assert sum(steps) == pytest.approx(1000 * length, abs=len(steps))
+
+
+def test_both_shapes_have_the_captions_of_both_languages(made: tuple[Path, FilmFiles]) -> None:
+    """The class's own first; the files beside are of the same times."""
+    folder, shown = made
+    for name in ("walkthrough", "walkthrough-upright"):
+        with av.open(str(folder / f"{name}.mp4")) as opened:
+            assert [one.metadata["language"] for one in opened.streams.subtitles] == ["eng", "spa"]
+    written = (folder / "walkthrough-es.vtt").read_text()
+    assert "Language: es-US" in written.splitlines()[0]
+    assert "La respuesta del problema 2 es 3/5." in written or "3/5" in written
+    captions = webvtt.read(str(folder / "walkthrough-es.vtt")).captions
+    assert seconds(captions[-1].end) <= float(shown.length)
+    assert (folder / "transcript-es.md").read_text().count("En el pizarrón:") > 3
 
 
 @pytest.mark.more("presses/test_video.py")

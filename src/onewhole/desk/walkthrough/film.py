@@ -20,7 +20,8 @@ from onewhole.desk.walkthrough.soundtrack_choice import (
     voiced,
 )
 from onewhole.errors import InputError
-from onewhole.languages.table import LANGUAGES, spoken_by
+from onewhole.languages.english.words import ClassWords
+from onewhole.languages.table import LANGUAGES, code_of, spoken_by
 from onewhole.notations.sentences.speech import words_spoken
 from onewhole.notations.sentences.text import text_of
 from onewhole.pictures.picture import PictureKind
@@ -35,10 +36,11 @@ from onewhole.sheets.worked import WorkedSheet
 from onewhole.walkthroughs.cue import Script
 from onewhole.walkthroughs.fitting import fitted
 from onewhole.walkthroughs.layout import BoardError
-from onewhole.walkthroughs.lesson import Pace
+from onewhole.walkthroughs.lesson import Lesson, Pace
 from onewhole.walkthroughs.on_board import on_board
 from onewhole.walkthroughs.shape import Shape
 from onewhole.walkthroughs.timeline import Timeline
+from onewhole.walkthroughs.told_beside import told_beside
 from onewhole.writers.captions import chapter_name, chapters_vtt, srt, vtt
 from onewhole.writers.script_page import script_page
 from onewhole.writers.transcript import transcript
@@ -145,20 +147,21 @@ def make_film(
         timeline, track = recorded_voice(timeline, wishes.recorded, follow=follow, tidy=wishes.tidy)
     else:
         timeline, track = voiced(script, timeline, wishes.voice, wishes.pace, follow=follow, tidy=wishes.tidy)
+    others = sheet.header.spoken_at_home[1:]
     note = OWN if wishes.recorded else _NOTES.get(wishes.voice, OWN)
     words = spoken_by(sheet.header.words).short(sheet.header.words)
     said = [sentence for chapter in timeline.chapters for cue in chapter.cues for sentence, _, _ in cue.said]
     level = reading_level(text_of(said), timeline.language)
     wide = on_board(timeline, Shape.WIDE)
     page = script_page(sheet.header, wide, level=f"The words read {_reads(level, timeline.language)}.")
+    beside = [(told_beside(timeline, _asked(worked, wishes, own), script.merge), own) for own in others]
     boards = {shape: wide if shape is Shape.WIDE else on_board(timeline, shape) for shape in wishes.shapes}
     ready = (
         Ready("script", "pdf", press(page.source, data=page.content, when=when)),
         Ready("walkthrough", "html", walkthrough_html(wide, words, voice_note=BROWSER).encode()),
-        Ready("walkthrough", "vtt", vtt(timeline).encode()),
-        Ready("walkthrough", "srt", srt(timeline).encode()),
         Ready("chapters", "vtt", chapters_vtt(timeline).encode()),
-        Ready("transcript", "md", transcript(timeline, words).encode()),
+        *_read(timeline, words),
+        *(one for told, own in beside for one in _read(told, own, f"-{code_of(spoken_by(own))}")),
         *(Ready(NAMES[shape][1], "png", poster(shown, words)) for shape, shown in boards.items()),
     )
     parts = folder_within(to, PARTS)
@@ -170,6 +173,7 @@ def make_film(
         note=note,
         cache=parts,
         progress=progress,
+        beside=[told for told, _ in beside],
     )
     return (*ready, *whole), FilmFiles(
         (),
@@ -181,6 +185,15 @@ def make_film(
         timeline.language,
         tuple((int(1000 * chapter.start), chapter_name(chapter)) for chapter in timeline.chapters),
         tuple(listening.slips),
+    )
+
+
+def _read(timeline: Timeline, words: ClassWords, named: str = "") -> tuple[Ready, ...]:
+    """Return what is read beside the film in a language: captions and transcript, named after it."""
+    return (
+        Ready(f"walkthrough{named}", "vtt", vtt(timeline).encode()),
+        Ready(f"walkthrough{named}", "srt", srt(timeline).encode()),
+        Ready(f"transcript{named}", "md", transcript(timeline, words).encode()),
     )
 
 
@@ -211,14 +224,7 @@ def told(worked: WorkedSheet, wishes: FilmWishes) -> tuple[Script, Timeline]:
     A problem with a line that the board of a shape does not hold is left out (see :func:`unfilmed`); the
     others are told as if it were not on the page. Raises InputError, BoardError where no problem is left.
     """
-    asked = lesson(
-        worked,
-        kind=wishes.kind,
-        tried=wishes.tried,
-        turns=wishes.turns,
-        mistake=wishes.mistake,
-        choices=wishes.choices,
-    )
+    asked = _asked(worked, wishes)
     while True:
         try:
             script, timeline = fitted(asked, wishes.pace, wishes.minutes)
@@ -231,6 +237,19 @@ def told(worked: WorkedSheet, wishes: FilmWishes) -> tuple[Script, Timeline]:
             asked = replace(asked, items=others)
         else:
             return script, timeline
+
+
+def _asked(worked: WorkedSheet, wishes: FilmWishes, words: ClassWords | None = None) -> Lesson:
+    """Return a sheet as it is worked aloud; ``words`` are those of another language than the class's."""
+    asked = lesson(
+        worked,
+        kind=wishes.kind,
+        tried=wishes.tried,
+        turns=wishes.turns,
+        mistake=wishes.mistake,
+        choices=wishes.choices,
+    )
+    return replace(asked, words=words or asked.words)
 
 
 def unfilmed(sheet: Sheet, timeline: Timeline) -> tuple[str, ...]:
