@@ -9,6 +9,7 @@ import pytest
 from onewhole.desk.classes.class_records import night_page, set_night, start_room
 from onewhole.desk.walkthrough.board import board
 from onewhole.desk.walkthrough.film_plan import FilmPlan, plan_of
+from onewhole.desk.walkthrough.kept_slips import kept_slips
 from onewhole.store.recordings import recordings_of
 from onewhole.store.settings import set_setting
 from onewhole.store.steps import NightStep, steps_of
@@ -185,7 +186,7 @@ def test_only_files_of_the_film_are_lent(door: Opened) -> None:
         assert door.get(f"{HOME}/film/{name}").status == 404
     saved = door.client.get(f"{HOME}/film/walkthrough.vtt?save=1")
     assert saved.headers["content-disposition"].startswith("attachment")
-    assert len(FILES) == 10
+    assert len(FILES) == 19
 
 
 def test_the_page_and_the_tracks_of_the_film_carry_their_language(door: Opened) -> None:
@@ -204,9 +205,48 @@ def test_the_page_and_the_tracks_of_the_film_carry_their_language(door: Opened) 
     (folder / "about-film.json").write_text(json.dumps(about))
     (folder / "chapters.vtt").write_text("WEBVTT\n")
     (folder / "walkthrough.mp4").write_bytes(b"film")
+    (folder / "walkthrough-es.vtt").write_text("WEBVTT\n")
     page = door.get(HOME).text
     assert '<html lang="en-US">' in page
+    assert '<track kind="captions" srclang="es-US" label="español"' in page
+    assert "walkthrough-es.vtt" in page
+    assert "walkthrough-pt.vtt" not in page
     assert '<track kind="captions" srclang="en-US" label="English"' in page
     assert '<track kind="chapters" srclang="en-US"' in page
     assert "walkthrough.mp4" in page
     assert "walkthrough-upright.mp4" not in page
+
+
+def test_a_number_heard_otherwise_is_said_again_or_kept(door: Opened) -> None:
+    """It stands with its time; kept, it is not told again; what the film does not have is refused."""
+    folder = door.door.folder / "mine" / "night-1"
+    folder.mkdir(parents=True)
+    slip = {"label": "1", "at": 138_000, "said": "seven fifths", "board": "6/5", "key": "abc"}
+    about = {"seconds": 3, "notes": [], "reads": "", "stamp": "", "made": "", "chapters": [], "slips": [slip]}
+    (folder / "about-film.json").write_text(json.dumps(about))
+    (folder / "walkthrough.mp4").write_bytes(b"film")
+    page = door.get(HOME).text
+    assert "2:18, problem 1: you said “seven fifths”; the board says 6/5." in page
+    assert 'data-say-again="1"' in page
+    assert 'data-second="136.5"' in page
+    assert "Kept as you said it" not in page
+    book = door.door.books["mine"]
+    for kept, keys in (("yes", {"abc"}), ("yes", {"abc"}), ("no", set()), ("yes", {"abc"})):
+        assert door.post(f"{HOME}/slip", key="abc", kept=kept).goes == f"{HOME}#film"
+        assert kept_slips(book, 1) == keys
+        assert ("Kept as you said it" in door.get(HOME).text) is bool(keys)
+    assert door.post(f"{HOME}/slip", key="other", kept="yes").status == 404
+    assert kept_slips(book, 1) == {"abc"}
+
+
+def test_what_is_done_to_recordings_is_kept(door: Opened) -> None:
+    """As it was ticked; another wish is refused."""
+    row = {"label": "1", "strategy": "", "picture": "", "length": "", "saw": ""}
+    assert door.post(f"{HOME}/choices", **row, tidy="level", turn="1").status == 303
+    plan = plan_of(door.door.books["mine"], 1)
+    assert (plan.tidy, plan.turns) == (("level",), ("1",))
+    assert {one.value for one in plan.wishes().tidy} == {"level"}
+    assert door.post(f"{HOME}/choices", **row, tidy="louder").status == 422
+    page = door.get(HOME).text
+    assert 'value="level" checked' in page
+    assert 'id="turn-1" name="turn" value="1" checked' in page

@@ -62,6 +62,7 @@ NEEDS_NONE = {
     "marking.column": "writes only where nothing stands, each cell by compare-and-set",
     "walkthrough.show": "says that it was shown: said twice, the first moment stays",
     "walkthrough.make": "makes a film of what is kept; nothing is kept",
+    "walkthrough.keep_said": "says which of two states it wants; no other choice hangs on it",
     "reading.read": "reads what is kept",
     "night_change.again": "adds a night, and refuses the same page on the same day",
     "page_change.copy": "adds a page",

@@ -6,6 +6,7 @@ at most -1 dB; here of the samples, not between them). What counts as silence an
 
 from collections.abc import Collection
 from enum import Enum
+from fractions import Fraction
 from typing import Final
 
 import numpy as np
@@ -124,12 +125,31 @@ def _loud(samples: NDArray[np.int16]) -> NDArray[np.bool_]:
     return heard
 
 
+def trimmed_about(sound: Sound, first: Fraction, last: Fraction) -> tuple[Sound, Fraction]:
+    """Return a recording of 48,000 samples a second without silence at its ends, and the seconds before it.
+
+    What lies between the seconds ``first`` and ``last`` stays.
+    """
+    heard = np.flatnonzero(_loud(sound.samples))
+    if not len(heard) or sound.rate != RATE:
+        return sound, Fraction(0)
+    start, end = _ends(heard)
+    start, end = max(0, min(start, int(first * RATE))), max(end, int(last * RATE))
+    return Sound(sound.samples[start:end], RATE), Fraction(start, RATE)
+
+
 def _trimmed(samples: NDArray[np.int16]) -> NDArray[np.int16]:
     heard = np.flatnonzero(_loud(samples))
     if not len(heard):
         return samples
+    start, end = _ends(heard)
+    return samples[start:end]
+
+
+def _ends(heard: NDArray[np.int_]) -> tuple[int, int]:
+    """Return the samples from which and to which a recording stays, a little silence with it."""
     size, kept = RATE // _HUNDREDTH, int(KEPT * RATE)
-    return samples[max(0, int(heard[0]) * size - kept) : (int(heard[-1]) + 1) * size + kept]
+    return max(0, int(heard[0]) * size - kept), (int(heard[-1]) + 1) * size + kept
 
 
 def _without_clicks(samples: NDArray[np.int16]) -> NDArray[np.int16]:

@@ -155,6 +155,7 @@ _NIGHT: tuple[PageRoute | PageMount, ...] = (
     PageRoute("POST", "/walkthrough/shown", walkthrough.show, use=FileUse.TRANSACTION),
     PageRoute("POST", "/walkthrough/film", walkthrough.make),
     PageRoute("GET", "/walkthrough/film/{file}", walkthrough.lend),
+    PageRoute("POST", "/walkthrough/slip", walkthrough.keep_said, fields=("key", "kept")),
     PageRoute(
         "POST",
         "/walkthrough/recording",

@@ -13,8 +13,10 @@ from onewhole.desk.page.put_pages import MadeFrom, NightPart, Ready, put
 from onewhole.desk.walkthrough.board import board
 from onewhole.desk.walkthrough.film import NAMES, FilmFiles, make_film
 from onewhole.desk.walkthrough.film_plan import plan_of, plan_text
-from onewhole.desk.walkthrough.recordings import recorded_fingerprint, usable
-from onewhole.languages.table import LANGUAGES, SPOKEN
+from onewhole.desk.walkthrough.kept_slips import FilmSlip, film_slips, kept_slips
+from onewhole.desk.walkthrough.recordings import heard, recorded_fingerprint, usable
+from onewhole.languages.language import Language
+from onewhole.languages.table import LANGUAGES, SPOKEN, code_of
 from onewhole.presses.folders import made
 from onewhole.store.opening import Store
 from onewhole.store.steps import NightStep, keep_step, steps_of
@@ -22,6 +24,8 @@ from onewhole.walkthroughs.shape import Shape
 
 #: What is known of a film stands beside it under this name.
 ABOUT = "about-film"
+#: In which files it is read.
+READ = ("walkthrough.vtt", "walkthrough.srt", "transcript.md")
 
 
 @dataclass(frozen=True, slots=True)
@@ -30,7 +34,9 @@ class FilmThere:
 
     ``shapes`` are those in which it lies there. ``stale`` says that the page, the choices or the recordings
     have changed since; ``made`` changes with every film. ``language`` is the BCP 47 tag of what is said in
-    it, and ``language_name`` its own name.
+    it, and ``language_name`` its own name. ``slips`` are numbers that were heard otherwise than the board
+    writes them, ``kept`` the keys of those that the teacher keeps as they were said. ``beside``
+    are the tags of further languages in which it can be read.
     """
 
     seconds: int
@@ -41,12 +47,23 @@ class FilmThere:
     made: str
     language: str = SPOKEN.tag
     shapes: tuple[Shape, ...] = ()
+    slips: tuple[FilmSlip, ...] = ()
+    kept: frozenset[str] = frozenset()
+    beside: tuple[str, ...] = ()
 
     @property
     def lacking(self) -> frozenset[str]:
-        """Return the files of shapes in which the film was not made."""
+        """Return the files of shapes and languages in which the film was not made."""
         names = [NAMES[shape] for shape in Shape if shape not in self.shapes]
-        return frozenset(file for film, poster in names for file in (f"{film}.mp4", f"{poster}.png"))
+        shapes = {file for film, poster in names for file in (f"{film}.mp4", f"{poster}.png")}
+        others = [language for tag, language in LANGUAGES.items() if tag not in self.beside]
+        return frozenset(shapes.union(*(_read_beside(language) for language in others)))
+
+    @property
+    def tracks(self) -> tuple[tuple[str, str, str], ...]:
+        """Return the captions in further languages: each one's tag, its own name, and its file."""
+        found = [LANGUAGES[tag] for tag in self.beside]
+        return tuple((one.tag, one.name, _read_beside(one)[0]) for one in found)
 
     @property
     def shown(self) -> tuple[str, str, str]:
@@ -71,6 +88,7 @@ class _About:
     made: str
     language: str = SPOKEN.tag
     chapters: tuple[tuple[int, str], ...] = ()
+    slips: tuple[FilmSlip, ...] = ()
 
 
 def film_night(
@@ -84,23 +102,36 @@ def film_night(
     """Film a night into a folder as :func:`~.film.film_sheet` does, and keep that it was shown.
 
     Recordings that fit the board are heard, each in step with the teacher's key; parts without one are
-    silent, and the notes say so. Raises InputError, PressError, FileRefused and StoreRefused.
+    silent, and the notes say so. Slips that the teacher keeps as they were said are not told again. Raises
+    InputError, PressError, FileRefused and StoreRefused.
     """
     night = page.night.number
     plan, stamp = plan_of(book, night), _fingerprint(book, page)
-    recorded, notes = usable(book, night, board(page.sheet, plan))
+    there = board(page.sheet, plan)
+    recorded, notes = usable(book, night, there)
+    known = heard(book, night, there)
     made(to, private=True)
     ready, shown = make_film(
         page.sheet, to, when=when, wishes=replace(plan.wishes(recorded), listen=True), progress=progress
     )
-    shown = replace(shown, notes=(*notes, *map(str, shown.slips), *shown.notes))
+    shown = replace(shown, notes=(*notes, *shown.notes))
+    slips = film_slips(shown.slips, known)
     about = _About(
-        int(shown.length), shown.notes, shown.reads, stamp, when.isoformat(), shown.language, shown.chapters
+        int(shown.length),
+        shown.notes,
+        shown.reads,
+        stamp,
+        when.isoformat(),
+        shown.language,
+        shown.chapters,
+        slips,
     )
-    known = Ready(ABOUT, "json", msgspec.json.encode(about))
-    *files, _ = put({NightPart.FILM: (*ready, known)}, to, MadeFrom(page.sheet, when), own=True)
+    told = Ready(ABOUT, "json", msgspec.json.encode(about))
+    *files, _ = put({NightPart.FILM: (*ready, told)}, to, MadeFrom(page.sheet, when), own=True)
+    kept = kept_slips(book, night)
+    open_ones = tuple(slip for slip, one in zip(shown.slips, slips, strict=True) if one.key not in kept)
     mark_shown(book, night, when)
-    return replace(shown, made=tuple(files))
+    return replace(shown, made=tuple(files), slips=open_ones)
 
 
 def film_there(book: Store, page: NightPage, folder: Path) -> FilmThere | None:
@@ -119,9 +150,28 @@ def film_there(book: Store, page: NightPage, folder: Path) -> FilmThere | None:
             about.made,
             about.language,
             shapes,
+            about.slips,
+            kept_slips(book, page.night.number),
+            tuple(tag for tag, one in LANGUAGES.items() if (folder / _read_beside(one)[0]).is_file()),
         )
     except (OSError, ValueError):
         return None
+
+
+def further_files() -> tuple[tuple[str, str, str], ...]:
+    """Return the files in which a film may be read in further languages: each with the file that it is like in
+    the class's own, and its language's own name.
+    """
+    return tuple(
+        (file, like, language.name)
+        for language in LANGUAGES.values()
+        for file, like in zip(_read_beside(language), READ, strict=True)
+    )
+
+
+def _read_beside(language: Language) -> tuple[str, ...]:
+    names = (one.partition(".") for one in READ)
+    return tuple(f"{name}-{code_of(language)}.{kind}" for name, _, kind in names)
 
 
 def mark_shown(book: Store, night: int, now: datetime) -> None:

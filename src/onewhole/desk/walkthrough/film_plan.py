@@ -7,7 +7,7 @@ from typing import TypeVar
 import msgspec
 
 from onewhole.desk.classes.seen import ChangedMeanwhile
-from onewhole.desk.walkthrough.film import BOTH, FilmWishes, shapes_named
+from onewhole.desk.walkthrough.film import BOTH, FilmWishes, shapes_named, tidy_wishes
 from onewhole.desk.walkthrough.film_options import FilmChoice
 from onewhole.desk.walkthrough.soundtrack_choice import Recorded
 from onewhole.errors import InputError
@@ -23,7 +23,8 @@ MOST_MINUTES = 120
 @dataclass(frozen=True, slots=True)
 class FilmPlan:
     """Choices by problem, the problems to try first, minutes to fit into, whether a mistake is shown, the
-    shape of the film (wide, upright or both), and the problems whose answer is left to the family.
+    shape of the film (wide, upright or both), the problems whose answer is left to the family, and what is
+    done to recordings.
 
     Raises InputError for minutes that are none, and for another shape.
     """
@@ -34,10 +35,12 @@ class FilmPlan:
     mistake: bool = False
     shape: str = BOTH
     turns: tuple[str, ...] = ()
+    tidy: tuple[str, ...] = ()
 
     def __post_init__(self) -> None:
         """Refuse minutes and shapes that cannot be."""
         shapes_named(self.shape)
+        tidy_wishes(",".join(self.tidy))
         if self.minutes is not None and not 1 <= self.minutes <= MOST_MINUTES:
             msg = f"a film takes from 1 to {MOST_MINUTES} minutes"
             raise InputError(msg, remedy="Give another number, or leave it empty.")
@@ -45,7 +48,15 @@ class FilmPlan:
     def __hash__(self) -> int:
         """Hash the choices whatever their order, as they are compared."""
         return hash(
-            (frozenset(self.choices.items()), self.tried, self.minutes, self.mistake, self.shape, self.turns)
+            (
+                frozenset(self.choices.items()),
+                self.tried,
+                self.minutes,
+                self.mistake,
+                self.shape,
+                self.turns,
+                self.tidy,
+            )
         )
 
     def wishes(self, recorded: Mapping[str, Recorded] | None = None) -> FilmWishes:
@@ -58,6 +69,7 @@ class FilmPlan:
             choices=self.choices,
             recorded=recorded or {},
             shapes=shapes_named(self.shape),
+            tidy=tidy_wishes(",".join(self.tidy)),
         )
 
 
@@ -78,6 +90,7 @@ class _KeptPlan(msgspec.Struct, frozen=True, omit_defaults=True, forbid_unknown_
     mistake: bool
     shape: str = BOTH
     turns: tuple[str, ...] = ()
+    tidy: tuple[str, ...] = ()
 
 
 def keep_plan(book: Store, night: int, plan: FilmPlan, saw: FilmPlan | None = None) -> None:
@@ -115,6 +128,7 @@ def _merged(plan: FilmPlan, saw: FilmPlan, stands: FilmPlan) -> FilmPlan:
         _one("Whether a mistake is shown", plan.mistake, saw.mistake, stands.mistake),
         _one("The shape of the film", plan.shape, saw.shape, stands.shape),
         _marked("Whether the film stops before answer {}", plan.turns, saw.turns, stands.turns),
+        _one("How recordings are tidied", plan.tidy, saw.tidy, stands.tidy),
     )
 
 
@@ -160,7 +174,7 @@ def plan_text(plan: FilmPlan) -> str:
         if one != FilmChoice()
     }
     kept = msgspec.json.encode(
-        _KeptPlan(chosen, plan.tried, plan.minutes, plan.mistake, plan.shape, plan.turns)
+        _KeptPlan(chosen, plan.tried, plan.minutes, plan.mistake, plan.shape, plan.turns, plan.tidy)
     )
     return msgspec.json.format(kept, indent=0).decode()
 
@@ -175,7 +189,7 @@ def plan_read(typed: str) -> FilmPlan:
     choices = {
         label: FilmChoice(one.strategy, one.picture, one.length) for label, one in kept.choices.items()
     }
-    return FilmPlan(choices, kept.tried, kept.minutes, kept.mistake, kept.shape, kept.turns)
+    return FilmPlan(choices, kept.tried, kept.minutes, kept.mistake, kept.shape, kept.turns, kept.tidy)
 
 
 def _name(night: int) -> str:

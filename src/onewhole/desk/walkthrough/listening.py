@@ -34,12 +34,16 @@ _VERSION: Final = 2
 
 @dataclass(frozen=True, slots=True)
 class ToldSlip:
-    """A slip of the tongue: in which part, at which second of the film, what was said and is written."""
+    """A slip of the tongue: in which part, at which second of the film, what was said and is written.
+
+    ``within`` is the second of its part.
+    """
 
     label: str
     at: Fraction
     said: str
     board: str
+    within: Fraction = Fraction(0)
 
     def __str__(self) -> str:
         """Say it in a sentence.
@@ -112,7 +116,13 @@ class Listening:
         made = in_speech(made, heard)
         starts = {chapter.label: chapter.start for chapter in made.chapters}
         self.slips += [
-            ToldSlip(chapter.label, starts[chapter.label] + Fraction(at, FRAMES), said, board)
+            ToldSlip(
+                chapter.label,
+                starts[chapter.label] + Fraction(at, FRAMES),
+                said,
+                board,
+                Fraction(at, FRAMES),
+            )
             for chapter, kept in zip(parts, found, strict=True)
             if kept is not None
             for at, said, board in kept.slips

@@ -11,7 +11,7 @@ from onewhole.presses.decoding import LONGEST, RecordingRefused, recording_in, s
 from onewhole.presses.recording import voice_files
 from onewhole.presses.sound import Sound
 from onewhole.presses.soundtrack import soundtrack
-from onewhole.presses.tidying import Tidy, tidied
+from onewhole.presses.tidying import Tidy, tidied, trimmed_about
 from onewhole.presses.voice import spoken
 from onewhole.walkthroughs.cue import Script
 from onewhole.walkthroughs.lesson import Pace
@@ -127,10 +127,20 @@ def recorded_voice(
             first = RecordingRefused(f"{len(mistakes)} recordings need a change:\n{told}")
         first.mistakes = tuple(mistakes)
         raise first
-    kept = set(tidy) - {Tidy.TRIM}  # the board was stepped to the sound as it is
-    voices = {label: tidied(sound, kept) for label, sound in voices.items()}
+    for label in voices if Tidy.TRIM in tidy else ():
+        voices[label], steps[label] = _trimmed(voices[label], steps[label])
+    voices = {label: tidied(sound, set(tidy) - {Tidy.TRIM}) for label, sound in voices.items()}
     named = follow(named, voices, steps)
     return _labelled(named, plain), soundtrack(named, chapters=voices)
+
+
+def _trimmed(sound: Sound, stepped: Stepped) -> tuple[Sound, Stepped]:
+    """Cut silence off at the ends of a recording; the board is stepped at the same sounds as before."""
+    if not stepped.steps:
+        made, _ = trimmed_about(sound, sound.seconds, Fraction(0))
+        return made, Stepped((), made.seconds)
+    made, cut = trimmed_about(sound, stepped.steps[0] / 2, stepped.steps[-1] + BEHIND)
+    return made, Stepped(tuple(step - cut for step in stepped.steps), made.seconds)
 
 
 def check_recorded(label: str, recorded: Recorded, count: int | None) -> str:

@@ -5,7 +5,7 @@ from pathlib import Path
 from onewhole.desk.classes.class_records import NightPage, NotThere, spoken_night
 from onewhole.desk.walkthrough.board import board, board_html, board_policy, on_offer
 from onewhole.desk.walkthrough.film import BOTH
-from onewhole.desk.walkthrough.film_night import film_night, film_there, mark_shown, shown_at
+from onewhole.desk.walkthrough.film_night import film_night, film_there, further_files, mark_shown, shown_at
 from onewhole.desk.walkthrough.film_options import FilmChoice
 from onewhole.desk.walkthrough.film_plan import (
     MOST_MINUTES,
@@ -15,6 +15,7 @@ from onewhole.desk.walkthrough.film_plan import (
     plan_read,
     plan_text,
 )
+from onewhole.desk.walkthrough.kept_slips import keep_slip
 from onewhole.desk.walkthrough.recordings import heard
 from onewhole.desk.walkthrough.soundtrack_choice import MOST_SECONDS, called
 from onewhole.errors import InputError
@@ -35,18 +36,24 @@ FILES = {
     "poster.png": ("Poster, wide", "image/png"),
     "poster-upright.png": ("Poster, upright", "image/png"),
 }
+FILES |= {file: (f"{FILES[like][0]}, {language}", FILES[like][1]) for file, like, language in further_files()}
 #: The shapes of a film as the form offers them.
 SHAPES = {BOTH: "Wide and upright", "wide": "Wide", "upright": "Upright, for a phone"}
+#: What may be done to recordings, as the form offers it.
+TIDY = {
+    "level": "Make them equally loud",
+    "trim": "Cut off silence at the ends",
+    "clicks": "Take out clicks of keys",
+}
 #: So many notes are in view; the others are folded.
 MOST_NOTES = 3
 #: What the form of choices has: a row for each problem, then the rest.
 _COLUMNS = ("label", "strategy", "picture", "length")
-TAKES = (*_COLUMNS, "tried", "turn", "minutes", "mistake", "shape", "saw")
+TAKES = (*_COLUMNS, "tried", "turn", "minutes", "mistake", "shape", "tidy", "saw")
 #: Of the files, what a page of ours plays or shows; the others are saved.
 _PLAYED = frozenset(
     {
-        "walkthrough.vtt",
-        "chapters.vtt",
+        *(file for file in FILES if file.endswith(".vtt")),
         "walkthrough.mp4",
         "walkthrough-upright.mp4",
         "poster.png",
@@ -85,6 +92,7 @@ def look(request: PageRequest) -> HtmlPage:
         "film": film,
         "files": {file: told for file, told in FILES.items() if film is None or file not in film.lacking},
         "shapes": SHAPES,
+        "tidy": TIDY,
         "length": _length,
         "making": request.app.jobs.under_way(_home(request)),
     }
@@ -114,6 +122,7 @@ def choose(request: PageRequest) -> Redirect:
         request.field("mistake", "") == "yes",
         request.field("shape", BOTH),
         tuple(value for name, value in request.form_items if name == "turn"),
+        tuple(value for name, value in request.form_items if name == "tidy"),
     )
     board(page.sheet, plan)
     saw = request.field("saw")
@@ -134,11 +143,22 @@ def make(request: PageRequest) -> Redirect:
 
     def run(progress: Progress) -> Outcome:
         made = film_night(file, page, folder, when=now, progress=progress)
-        said = f"The film takes {_length(int(made.length))}. {' '.join(made.notes)}".strip()
+        notes = " ".join((*map(str, made.slips), *made.notes))
+        said = f"The film takes {_length(int(made.length))}. {notes}".strip()
         return Outcome(f"{home}#film", said)
 
     job = request.app.jobs.start(f"The film of {page.name}", home, run)
     return Redirect(request.at("job.look", job=job.name))
+
+
+def keep_said(request: PageRequest) -> Redirect:
+    """Keep a number as it was said, or tell it again."""
+    page = _page(request)
+    film = film_there(request.book, page, _folder(request))
+    slips = () if film is None else film.slips
+    kept = request.field("kept") == "yes"
+    keep_slip(request.book, page.night.number, slips, request.field("key"), kept=kept)
+    return Redirect(f"{_home(request)}#film")
 
 
 def lend(request: PageRequest) -> FileContent:

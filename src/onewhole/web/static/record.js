@@ -72,7 +72,17 @@ document.addEventListener("click", (event) => {
   if (part) recorder.open(part);
 });
 
+/** Record the part again in which a number was heard otherwise. @param {Event} event */
+function sayAgain(event) {
+  const label = around(event, "[data-say-again]")?.dataset.sayAgain;
+  const part = parts.find((one) => one.label === label);
+  if (!part) return;
+  event.preventDefault();
+  recorder.open(part);
+}
+
 const can = canRecord();
+if (can) document.addEventListener("click", sayAgain);
 get("no-microphone").hidden = can;
 get("record-first").hidden = !can;
 if (can) for (const part of parts) part.offer();

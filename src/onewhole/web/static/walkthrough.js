@@ -1,6 +1,6 @@
 // The board in its frame is as high as what stands on it; chapters wind the film; recordings are heard in place.
 
-import { around, get, make } from "./kit.js";
+import { all, around, get, make } from "./kit.js";
 
 const board = get("board", HTMLIFrameElement);
 
@@ -16,11 +16,12 @@ function watch() {
 board.addEventListener("load", watch);
 if (board.contentDocument?.readyState === "complete") watch();
 
-const chapters = document.getElementById("chapters");
-if (chapters) {
+const film = document.getElementById("video");
+if (film) {
   const video = get("video", HTMLVideoElement);
-  chapters.hidden = false;
-  chapters.addEventListener("click", (event) => {
+  get("chapters").hidden = false;
+  for (const button of all(document, ".slips [data-second]")) button.hidden = false;
+  get("film").addEventListener("click", (event) => {
     const second = around(event, "[data-second]")?.dataset.second;
     if (second === undefined) return;
     video.currentTime = Number(second);
