@@ -159,8 +159,9 @@ def film_there(book: Store, page: NightPage, folder: Path) -> FilmThere | None:
 
 
 def further_files() -> tuple[tuple[str, str, str], ...]:
-    """Return the files in which a film may be read in further languages: each with the file that it is like in
-    the class's own, and its language's own name.
+    """Return the files in which a film may be read in further languages.
+
+    Each with the file that it is like in the class's own language, and its language's own name.
     """
     return tuple(
         (file, like, language.name)
