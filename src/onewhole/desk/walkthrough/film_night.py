@@ -25,7 +25,7 @@ from onewhole.walkthroughs.shape import Shape
 #: What is known of a film stands beside it under this name.
 ABOUT = "about-film"
 #: In which files it is read.
-READ = ("walkthrough.vtt", "walkthrough.srt", "transcript.md")
+READ = (("walkthrough", "vtt"), ("walkthrough", "srt"), ("transcript", "md"))
 
 
 @dataclass(frozen=True, slots=True)
@@ -164,15 +164,14 @@ def further_files() -> tuple[tuple[str, str, str], ...]:
     Each with the file that it is like in the class's own language, and its language's own name.
     """
     return tuple(
-        (file, like, language.name)
+        (file, f"{name}.{kind}", language.name)
         for language in LANGUAGES.values()
-        for file, like in zip(_read_beside(language), READ, strict=True)
+        for file, (name, kind) in zip(_read_beside(language), READ, strict=True)
     )
 
 
 def _read_beside(language: Language) -> tuple[str, ...]:
-    names = (one.partition(".") for one in READ)
-    return tuple(f"{name}-{code_of(language)}.{kind}" for name, _, kind in names)
+    return tuple(f"{name}-{code_of(language)}.{kind}" for name, kind in READ)
 
 
 def mark_shown(book: Store, night: int, now: datetime) -> None:

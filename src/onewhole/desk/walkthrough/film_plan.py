@@ -123,11 +123,11 @@ def _merged(plan: FilmPlan, saw: FilmPlan, stands: FilmPlan) -> FilmPlan:
     }
     return FilmPlan(
         {label: choice for label, choice in choices.items() if choice is not None},
-        _marked("Whether problem {} is tried first", plan.tried, saw.tried, stands.tried),
+        _marked("What is tried first:", plan.tried, saw.tried, stands.tried),
         _one("How long the film may be", plan.minutes, saw.minutes, stands.minutes),
         _one("Whether a mistake is shown", plan.mistake, saw.mistake, stands.mistake),
         _one("The shape of the film", plan.shape, saw.shape, stands.shape),
-        _marked("Whether the film stops before answer {}", plan.turns, saw.turns, stands.turns),
+        _marked("What is left to the family:", plan.turns, saw.turns, stands.turns),
         _one("How recordings are tidied", plan.tidy, saw.tidy, stands.tidy),
     )
 
@@ -139,7 +139,7 @@ def _marked(
     return tuple(
         label
         for label in dict.fromkeys((*mine, *stands, *saw))
-        if _one(what.format(label), label in mine, label in saw, label in stands)
+        if _one(f"{what} problem {label}", label in mine, label in saw, label in stands)
     )
 
 

@@ -23,6 +23,7 @@ from onewhole.web.http.request import PageRequest
 from onewhole.web.http.response import Content, FileContent, HtmlPage, Redirect
 from onewhole.web.jobs import Outcome, Progress
 
+_VTT = "text/vtt; charset=utf-8"
 #: The files of a film that are lent: what each is called on the page, and its kind.
 FILES = {
     "walkthrough.mp4": ("The film, wide", "video/mp4"),
@@ -30,9 +31,9 @@ FILES = {
     "walkthrough.html": ("The board as a page, for home", "text/html"),
     "script.pdf": ("The script to print", "application/pdf"),
     "transcript.md": ("All that is said, as text", "text/markdown; charset=utf-8"),
-    "walkthrough.vtt": ("Captions (VTT)", "text/vtt; charset=utf-8"),
+    "walkthrough.vtt": ("Captions (VTT)", _VTT),
     "walkthrough.srt": ("Captions (SRT)", "application/x-subrip"),
-    "chapters.vtt": ("Chapters (VTT)", "text/vtt; charset=utf-8"),
+    "chapters.vtt": ("Chapters (VTT)", _VTT),
     "poster.png": ("Poster, wide", "image/png"),
     "poster-upright.png": ("Poster, upright", "image/png"),
 }
@@ -53,7 +54,7 @@ TAKES = (*_COLUMNS, "tried", "turn", "minutes", "mistake", "shape", "tidy", "saw
 #: Of the files, what a page of ours plays or shows; the others are saved.
 _PLAYED = frozenset(
     {
-        *(file for file in FILES if file.endswith(".vtt")),
+        *(file for file, (_, kind) in FILES.items() if kind == _VTT),
         "walkthrough.mp4",
         "walkthrough-upright.mp4",
         "poster.png",
