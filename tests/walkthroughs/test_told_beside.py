@@ -5,7 +5,7 @@ from itertools import pairwise
 
 import pytest
 
-from onewhole.languages.english.words import ClassWords
+from onewhole.languages.class_words import ClassWords
 from onewhole.languages.table import LANGUAGES, words_at_home
 from onewhole.notations.sentences.text import sentence_text
 from onewhole.problems.answer import answer

@@ -20,7 +20,7 @@ from onewhole.desk.walkthrough.soundtrack_choice import (
     voiced,
 )
 from onewhole.errors import InputError
-from onewhole.languages.english.words import ClassWords
+from onewhole.languages.class_words import ClassWords
 from onewhole.languages.table import LANGUAGES, code_of, spoken_by
 from onewhole.notations.sentences.speech import words_spoken
 from onewhole.notations.sentences.text import text_of
