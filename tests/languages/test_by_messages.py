@@ -66,6 +66,7 @@ def _told(tag: str) -> Iterator[Sentences]:
     cut = CutInto(Count(1, ONE), Count(6, SIXTH))
     yield language.working.picture(Scene(ONE.size, ONE.size, (), descriptions=(cut,)), words)
     yield language.opening.try_first()
+    yield language.opening.your_turn()
     yield language.opening.opened(1, 3, SIXTH, ONE, words, lacking=False)
     deed = language.lines.deed(PiecesAdded(SIXTH, 2, 3), words)
     yield language.lines.then(deed or ())
@@ -103,7 +104,7 @@ def test_every_message_is_said_and_its_holes_are_filled(monkeypatch: pytest.Monk
 
 
 #: Words that are given to a film as they are.
-NO_MESSAGES = frozenset({"Esta noite", "Fim", "uma unidade maior"})
+NO_MESSAGES = frozenset({"Esta noite", "Fim", "Agora é com vocês", "uma unidade maior"})
 
 
 def _messages(value: object) -> Iterator[str]:

@@ -6,6 +6,7 @@ from itertools import pairwise
 import pytest
 
 from onewhole.languages.class_words import ClassWords
+from onewhole.languages.english.words import words_for
 from onewhole.languages.table import LANGUAGES, words_at_home
 from onewhole.notations.sentences.text import sentence_text
 from onewhole.problems.answer import answer
@@ -18,7 +19,7 @@ from onewhole.walkthroughs.timeline import FRAMES, Timeline
 from onewhole.walkthroughs.told_beside import told_beside
 from onewhole.working.strategies.regroup_first import REGROUP_FIRST
 
-STRIPS = ClassWords.for_whole("strip")
+STRIPS = words_for("strip")
 TIRAS = words_at_home(STRIPS, LANGUAGES["es-US"].usual)
 
 
