@@ -213,7 +213,7 @@ def test_the_answer_is_left_to_the_family() -> None:
     assert roles(chapter)[turn + 1] is Role.ANSWER
     assert roles(chapter).count(Role.TURN) == 1
     assert not chapter.cues[turn].acts
-    answered = script(lesson(replace(item("3 x (1 + 2)"), your_turn=True))).chapters[1]
+    answered = script(lesson(replace(item("3 x (1 + 2)"), working=None, your_turn=True))).chapters[1]
     assert roles(answered) == [Role.PROBLEM, Role.TURN, Role.ANSWER]
 
 
