@@ -126,3 +126,18 @@ def test_what_is_typed_comes_in_braille(door: Opened, kind: str, media: str, beg
     assert (came.status_code, came.headers["content-type"]) == (200, media)
     assert came.content.startswith(begins)
     assert unquote(came.headers["content-disposition"]).endswith(f"Kite tails, {kind}")
+
+
+def test_the_amounts_come_as_raised_lines(door: Opened) -> None:
+    """A picture with its words for each problem drawn as strips, as one PDF; else why there is none."""
+    sheet = "title: Tails\n\n1. 7 2/6 - 3 5/6\n2. 304 - 128"
+    typed = {"csrf_token": door.csrf_token, "typed": sheet}
+    assert 'value="tactile"' in door.get("/mine/1/page").text
+    came = door.client.post("/mine/1/page/printed", data={**typed, "print": "tactile"}, headers=door.origin)
+    assert (came.status_code, came.headers["content-type"]) == (200, "application/pdf")
+    figures = [words for tag, words in pdf.tags(came.content) if tag == "/Figure"]
+    assert figures == ["1. 7 2/6 - 3 5/6. Shown: 7 wholes and 2 sixths."]
+    assert pdf.empty_tags(came.content) == []
+    typed |= {"typed": "1. 304 - 128", "print": "tactile"}
+    none = door.client.post("/mine/1/page/printed", data=typed, headers=door.origin)
+    assert (none.status_code, "drawn as strips" in none.text) == (422, True)

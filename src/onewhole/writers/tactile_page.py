@@ -24,6 +24,8 @@ from onewhole.pictures.scene import Box, Look, Scene
 from onewhole.problems.worked import WorkedProblem
 from onewhole.sheets.header import Header, Paper
 from onewhole.sheets.worked import WorkedSheet
+from onewhole.writers.frame import frame
+from onewhole.writers.printed import Json, Printed
 
 DOT_APART, CELL_APART, LINE_APART = Fraction(5, 2), Fraction(6), Fraction(10)
 DOT_RADIUS = Fraction(3, 4)
@@ -42,21 +44,26 @@ _INK = "#000"
 
 @dataclass(frozen=True, slots=True)
 class TactilePage:
-    """The picture of one problem: the problem's label, and the page as an SVG in millimetres."""
+    """The picture of one problem: the problem's label, the page as an SVG in millimetres, and its words."""
 
     label: str
     svg: str
+    alt: str
 
 
 def tactile_pages(worked: WorkedSheet) -> tuple[TactilePage, ...]:
     """Return a page for each problem whose amounts are drawn as strips. Raises NoBrailleError."""
     drawn = ((entry, amounts(entry.working) if entry.working else None) for entry in worked.problems)
-    return tuple(
-        TactilePage(entry.label, _page(entry, scene, worked.header)) for entry, scene in drawn if scene
-    )
+    return tuple(_page(entry, scene, worked.header) for entry, scene in drawn if scene)
 
 
-def _page(entry: WorkedProblem, scene: Scene, header: Header) -> str:
+def tactile_paper(worked: WorkedSheet) -> Printed | None:
+    """Return these pages as one file for the press; None where nothing is drawn. Raises NoBrailleError."""
+    pages: list[Json] = [{"svg": one.svg, "alt": one.alt} for one in tactile_pages(worked)]
+    return Printed("tactile", frame(worked.header) | {"pages": pages}) if pages else None
+
+
+def _page(entry: WorkedProblem, scene: Scene, header: Header) -> TactilePage:
     language = spoken_by(header.words)
     width, height = _PAPERS[header.paper]
     described = language.working.picture(scene, header.words)
@@ -76,7 +83,7 @@ def _page(entry: WorkedProblem, scene: Scene, header: Header) -> str:
             box = Box(SIDE + across * x, below + down * y, across * wide, down * high)
             _outlined(page, box, room=piece.look is Look.DOTTED)
     _brailled(page, under, below + down * scene.height + BETWEEN)
-    return tostring(page, encoding="unicode")
+    return TactilePage(entry.label, tostring(page, encoding="unicode"), alt)
 
 
 def _brailled(page: Element, lines: Iterable[str], top: Fraction) -> Fraction:

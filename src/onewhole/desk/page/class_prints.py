@@ -27,8 +27,11 @@ from onewhole.store.settings import set_setting, setting
 from onewhole.store.steps import NightStep, keep_step
 from onewhole.writers.frame import UNTITLED
 from onewhole.writers.printed import Printed
+from onewhole.writers.tactile_page import tactile_paper
 
 USUAL = PrintChoice()
+#: The pictures of the problems as raised lines, by themselves.
+TACTILE = "tactile"
 
 
 #: How close the problems may stand, by the setting of a sheet that says so.
@@ -138,7 +141,8 @@ def printable() -> dict[str, str]:
 
 def printable_alone() -> dict[str, str]:
     """Return what can be had by itself: each page, and those in braille by the names of their files."""
-    return printable() | {one.value: _in_braille(one) for one in BrailleFile}
+    braille = {one.value: _in_braille(one) for one in BrailleFile}
+    return printable() | braille | {TACTILE: "the amounts as raised lines, for swell paper"}
 
 
 def _in_braille(file: BrailleFile) -> str:
@@ -194,14 +198,16 @@ def printed_typed(
     """Press what is typed: one page of it, or together what its class prints.
 
     Nights of the class that have just this page are printed then; one that is set later is too. ``kind`` is
-    the value of a SheetPage or of a BrailleFile, or together; ``nearest`` is as for :func:`printed_night`.
-    Raises InputError, DoesNotFit, SheetError, RoomError, NoBrailleError, PressError and NotThere.
+    the value of a SheetPage or of a BrailleFile, tactile or together; ``nearest`` is as for
+    :func:`printed_night`. Raises InputError, DoesNotFit, SheetError, RoomError, NoBrailleError, PressError and NotThere.
     """
     names = printable_alone()
     room(book, room_number)
     sheet = sheet_typed(typed, languages_of(book, room_number))
     if kind in {one.value for one in BrailleFile}:
         return _brailled(sheet, BrailleFile(kind))
+    if kind == TACTILE:
+        return _raised(sheet, now)
     if kind == TOGETHER:
         choice = prints_of(book, room_number)
         pupils = in_class_on(book, room_number, now.date()) if choice.each_pupil else ()
@@ -242,6 +248,14 @@ def _brailled(sheet: Sheet, file: BrailleFile) -> PagePaper:
     media = "text/plain; charset=utf-8" if ready.ending == "txt" else "application/x-brf"
     name = f"{_titled(sheet)}, {ready.page}".replace("/", "-")
     return PagePaper(f"{name}.{ready.ending}", ready.content, media)
+
+
+def _raised(sheet: Sheet, now: datetime) -> PagePaper:
+    page = tactile_paper(WorkedSheet(sheet))
+    if page is None:
+        msg = "no problem of this page has amounts that are drawn as strips"
+        raise InputError(msg, remedy="Write one with a mixed number, a fraction or a measure.")
+    return _made(page, f"{_titled(sheet)}, raised lines", now)
 
 
 def _made(page: Printed, name: str, now: datetime) -> PagePaper:
