@@ -199,7 +199,8 @@ def printed_typed(
 
     Nights of the class that have just this page are printed then; one that is set later is too. ``kind`` is
     the value of a SheetPage or of a BrailleFile, tactile or together; ``nearest`` is as for
-    :func:`printed_night`. Raises InputError, DoesNotFit, SheetError, RoomError, NoBrailleError, PressError and NotThere.
+    :func:`printed_night`. Raises InputError, DoesNotFit, SheetError, RoomError, NoBrailleError, PressError
+    and NotThere.
     """
     names = printable_alone()
     room(book, room_number)
