@@ -19,4 +19,4 @@ def test_answers_forms_and_workings() -> None:
         [],
     ]
     used = [entry.working.strategy if entry.working else None for entry in key]
-    assert used == ["count_up", "jump_on", "compare", None, "count_up"]
+    assert used == ["count_up", "jump_on", "compare", "step_by_step", "count_up"]

@@ -184,7 +184,7 @@ def test_room_12_takes_two_pages(paper: str) -> None:
 @pytest.mark.parametrize(("paper", "size"), COMBINED)
 def test_the_answer_line_goes_under_the_room_where_it_does_not_fit_beside(paper: str, size: str) -> None:
     """A long question has its answer line under its room, on the same page, with a word in front."""
-    typed = f"1. {' x '.join(f'{top}/{top + 1}' for top in range(10, 21))}\n2. 52 - 27"
+    typed = "1. 123456.5 - 1234.5 - 1234.5 - 1234.5\n2. 52 - 27"
     page = made(pupil_page(worked_sheet(f"paper: {paper}\nprint: {size}\ncolumns: 1\n\n{typed}")))
     long, short = frames(page)
     wide = [line for line in answer_lines(page) if 0 < line.top - long.bottom < 30 and line.page == long.page]
@@ -306,7 +306,8 @@ def test_one_to_finish_in_columns(asked: str, places: int) -> None:
 
 
 @pytest.mark.parametrize(
-    ("asked", "lines"), [("7 2/6 - 3 5/6", 2), ("7 - 3", 1), ("5 ft 2 in - 2 ft 7 in", 2), ("2 x 3 x 4", 1)]
+    ("asked", "lines"),
+    [("7 2/6 - 3 5/6", 2), ("7 - 3", 1), ("5 ft 2 in - 2 ft 7 in", 2), ("2 x 3 x 4", 2), ("1 + 2 ? 4", 1)],
 )
 def test_one_to_finish_line_by_line(asked: str, lines: int) -> None:
     """All lines but the last; a problem that is not worked here stands alone."""

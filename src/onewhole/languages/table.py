@@ -48,6 +48,7 @@ def words_at_home(words: ClassWords, own: ClassWords) -> ClassWords:
 
     ``own`` are the words in that language. Regrouping is called as in class.
 
+    >>> from onewhole.languages.english.words import words_for
     >>> words_at_home(words_for("strip"), LANGUAGES["es-US"].usual).whole
     'tira'
     """

@@ -45,7 +45,7 @@ def shares_states(working: Working) -> tuple[SharesState, ...]:
     >>> from onewhole.working.work import work
     >>> states = shares_states(work(read_statement("87 / 4"), SHARE_UNITS))
     >>> [(state.each.numerator, state.left.parts) for state in states]
-    [(0, 87), (20, 7), (20, 3), (21, 3)]
+    [(0, 87), (20, 7), (21, 3), (21, 3)]
     """
     asked = quotient_of(working)
     if asked is None or asked.shares is None:

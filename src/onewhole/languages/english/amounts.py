@@ -16,6 +16,7 @@ def measured(quantity: Quantity, words: ClassWords) -> Nodes:
     singular.
 
     >>> from onewhole.languages.english.making import told
+    >>> from onewhole.languages.english.words import words_for
     >>> from onewhole.notations.sentences.text import text_of
     >>> from onewhole.statements.reading import read_quantity
     >>> strip = words_for("strip of paper")

@@ -70,6 +70,7 @@ def scene_words(scene: Scene, words: ClassWords) -> ClassWords:
 
     Where tens are counted and nothing is cut into parts, a one is a one and not what the class calls a whole.
 
+    >>> from onewhole.languages.english.words import words_for
     >>> from onewhole.number.unit import ONE
     >>> scene_words(Scene(ONE.size, ONE.size, ()), words_for("strip of paper")).wholes
     'strips'
