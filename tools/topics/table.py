@@ -56,6 +56,8 @@ TOPICS = (
     Topic("decimals: add", "5.NBT.B.7", "12.5 + 3.75"),
     Topic("unlike fractions: take away", "5.NF.A.1", "5 1/3 - 2 3/4"),
     Topic("unlike fractions: add", "5.NF.A.1", "1/2 + 1/3"),
+    Topic("factors", "4.OA.B.4", "factors of 36"),
+    Topic("multiples", "4.OA.B.4", "multiples of 7 to 50"),
     Topic("several steps: multiply and add", "5.OA.A.1", "4 + 3 x 7"),
     Topic("several steps: brackets", "5.OA.A.1", "3 x (20 + 7)"),
     Topic("several steps: divide, multiply, brackets", "5.OA.A.1", "18 / 6 + 4 x (5 - 2)"),

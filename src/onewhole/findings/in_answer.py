@@ -35,4 +35,6 @@ class Remark(Enum):
     NUMBER_ASKED = auto()
     OTHER_END = auto()
     OTHER_NUMBERS = auto()
+    SOME_MISSING = auto()
+    SOME_TOO_MANY = auto()
     SIGNS_DO_NOT_FIT = auto()

@@ -22,6 +22,7 @@ class Skill(Enum):
     TIMES = auto()
     DIVIDE = auto()
     STEPS = auto()
+    FACTORS = auto()
     COMPARE = auto()
     FIND = auto()
     OTHER_NAMES = auto()

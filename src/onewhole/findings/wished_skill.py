@@ -36,6 +36,7 @@ class WishedSkill(StrEnum):
     TIMES_WHOLE = "times whole numbers"
     SEVERAL = "three numbers"
     STEPS = "several steps"
+    FACTORS = "factors and multiples"
     ROUND = "rounding"
     ORDER = "ordering"
     CONVERT = "conversions"
@@ -60,6 +61,7 @@ WITHOUT_REGROUPING = frozenset(
         WishedSkill.TIMES_FRACTIONS,
         WishedSkill.TIMES_WHOLE,
         WishedSkill.STEPS,
+        WishedSkill.FACTORS,
         WishedSkill.ROUND,
         WishedSkill.ORDER,
         WishedSkill.CONVERT,

@@ -14,6 +14,7 @@ from onewhole.misconceptions.asks.amounts import AmountAsk
 from onewhole.misconceptions.asks.columns import ColumnAsk
 from onewhole.misconceptions.asks.comparing import ComparingAsk
 from onewhole.misconceptions.asks.gaps import GapAsk
+from onewhole.misconceptions.asks.listing import ListAsk
 from onewhole.misconceptions.asks.naming import NamingAsk
 from onewhole.misconceptions.asks.opening import OpeningAsk
 from onewhole.misconceptions.asks.pieces import PieceAsk
@@ -36,4 +37,5 @@ Ask = (
     | ProductAsk
     | RoundingAsk
     | StepAsk
+    | ListAsk
 )

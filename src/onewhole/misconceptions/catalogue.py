@@ -17,6 +17,7 @@ from onewhole.misconceptions.patterns.decimal_sums import DECIMAL_SUMS
 from onewhole.misconceptions.patterns.decimals import DECIMALS
 from onewhole.misconceptions.patterns.equal_fractions import EQUAL_FRACTIONS
 from onewhole.misconceptions.patterns.fraction_products import FRACTION_PRODUCTS
+from onewhole.misconceptions.patterns.listing import LISTING
 from onewhole.misconceptions.patterns.measure_sums import MEASURE_SUMS
 from onewhole.misconceptions.patterns.measures import MEASURES
 from onewhole.misconceptions.patterns.missing_numbers import MISSING_NUMBERS
@@ -62,13 +63,14 @@ GROUPS = (
     ROUNDING,
     SEVERAL_NUMBERS,
     SEVERAL_STEPS,
+    LISTING,
     PRODUCTS,
     FRACTION_PRODUCTS,
     OUR_OWN,
 )
 
 #: The first letter of an id tells the topic; patterns are listed in this order.
-TOPIC_LETTERS = "APBCDEFGHIJKMNOQRUVW"
+TOPIC_LETTERS = "APBCDEFGHIJKMNOQRUVWX"
 
 
 class UnknownPatternError(InputError, KeyError):

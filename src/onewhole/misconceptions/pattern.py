@@ -35,6 +35,7 @@ class Topic(Enum):
     ROUND = "rounding"
     SEVERAL = "three numbers and more"
     STEPS = "several steps"
+    LISTS = "factors and multiples"
     PRODUCTS = "whole numbers and fractions multiplied"
 
 

@@ -59,6 +59,7 @@ from onewhole.pictures.unpictured import (
     Unpictured,
 )
 from onewhole.statements.expression import quantities
+from onewhole.statements.listing import Listing
 from onewhole.statements.rounding import Rounding
 from onewhole.statements.statement import AnotherName, Comparison, MissingNumber, Ordering, Question
 from onewhole.working.products.by_heart import BY_HEART
@@ -193,7 +194,7 @@ def _asked(working: Working) -> tuple[Quantity, ...]:
             return parts
         case MissingNumber(rest):
             return quantities(rest)
-        case Rounding(number):
+        case Rounding(number) | Listing(_, number):
             return (number,)
         case _:
             assert_never(working.statement)

@@ -29,6 +29,7 @@ from onewhole.working.reasons.jumping import (
     SameToBoth,
     WholeAndRest,
 )
+from onewhole.working.reasons.listing import InListing
 from onewhole.working.reasons.multiplying import Multiplying, TurnedRound
 from onewhole.working.reasons.ordering import InOrdering
 from onewhole.working.reasons.regrouping import Regrouping
@@ -179,6 +180,7 @@ Still = (
     | Multiplying
     | Dividing
     | Stepping
+    | InListing
 )
 
 

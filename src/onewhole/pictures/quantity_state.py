@@ -13,6 +13,7 @@ from onewhole.number.quantity import Quantity
 from onewhole.number.unit import ONE, Kind, Unit
 from onewhole.pictures.limits import NotDrawnError
 from onewhole.statements.expression import Expression, Over, Sum, Term, Times, kind, plus, quantities, value
+from onewhole.statements.listing import Listing
 from onewhole.statements.rounding import Rounding
 from onewhole.statements.statement import (
     AnotherName,
@@ -254,7 +255,7 @@ def _sides(says: LineContent) -> tuple[Expression, ...]:
             return parts
         case MissingNumber():
             return (says.rest,)
-        case Rounding(number):
+        case Rounding(number) | Listing(_, number):
             return (number,)
         case _:
             return (says,)

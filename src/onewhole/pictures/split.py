@@ -13,6 +13,7 @@ from onewhole.pictures.limits import NotDrawnError
 from onewhole.pictures.picture import Picture, PictureKind
 from onewhole.pictures.scene import Piece, Scene, Stroke, Words
 from onewhole.statements.expression import Expression, Sum
+from onewhole.statements.listing import Listing
 from onewhole.statements.rounding import Rounding
 from onewhole.statements.statement import Comparison, MissingNumber, NumberRow, Ordering
 from onewhole.working.line import Line
@@ -103,7 +104,7 @@ def _side(line: Line) -> Expression:
             return line.says.rest
         case Ordering() | NumberRow():
             return line.says.parts[0]
-        case Rounding(number):
+        case Rounding(number) | Listing(_, number):
             return number
         case _:
             return line.says

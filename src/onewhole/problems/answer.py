@@ -15,6 +15,7 @@ from onewhole.number.unit import CENT_PLACES, DOLLAR, MEASURES, Kind
 from onewhole.problems.numbers import numbers_of
 from onewhole.statements.clock_sides import time_asked
 from onewhole.statements.expression import Expression, kind, quantities, value
+from onewhole.statements.listing import Listing
 from onewhole.statements.rounding import Rounding, on_rung
 from onewhole.statements.statement import (
     AnotherName,
@@ -27,6 +28,7 @@ from onewhole.statements.statement import (
     gap_amount,
     relation,
 )
+from onewhole.working.listing import listed
 from onewhole.working.not_worked import NotWorkedError
 from onewhole.working.questions import DoesNotSuitError, steps_found
 from onewhole.working.quotients.work_quotient import divided, quotient_found
@@ -72,6 +74,8 @@ def answer(statement: Statement) -> RightAnswer:
             )
         case AnotherName(number, wanted):
             return named_as(number, wanted)
+        case Listing():
+            return listed(statement)
         case Rounding():
             return on_rung(statement, int(statement.rounded / statement.to.size))
         case _:

@@ -24,6 +24,7 @@ from onewhole.statements.expression import (
     value,
 )
 from onewhole.statements.gap import HOLE, Gap
+from onewhole.statements.listing import Listing
 from onewhole.statements.rounding import Rounding
 from onewhole.statements.statement import (
     AnotherName,
@@ -110,6 +111,8 @@ def needs(statement: Statement) -> Needs:
             return _needs_of_gap(statement)
         case AnotherName(number, wanted):
             return _needs((number,), {Operation.RENAME}, _renamed(number, wanted))
+        case Listing(_, number):
+            return _needs((number,), {Operation.MULTIPLY}, 0)
         case Rounding(number):
             return replace(_needs((number,), {Operation.ROUND}, 0), halfway=statement.tie)
         case _:

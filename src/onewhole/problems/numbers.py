@@ -17,6 +17,7 @@ from onewhole.statements.expression import (
     in_brackets,
     quantities,
 )
+from onewhole.statements.listing import Listing
 from onewhole.statements.rounding import Rounding
 from onewhole.statements.sides import sides
 from onewhole.statements.statement import (
@@ -66,6 +67,8 @@ def with_numbers(statement: Statement, numbers: Sequence[Quantity]) -> Statement
             return replace(statement, rest=rest, beside=beside)
         case AnotherName(_, wanted):
             return AnotherName(next(supply), wanted)
+        case Listing(sort, _, most):
+            return Listing(sort, next(supply), None if most is None else next(supply))
         case Rounding():
             return Rounding(next(supply), statement.to)
         case _:

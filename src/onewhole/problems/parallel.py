@@ -21,6 +21,7 @@ from onewhole.problems.twins import twin_key
 from onewhole.statements.clock_sides import as_read
 from onewhole.statements.expression import WithRemainder
 from onewhole.statements.gap import Gap, type_hole
+from onewhole.statements.listing import Listing
 from onewhole.statements.statement import (
     AnotherName,
     MissingNumber,
@@ -34,6 +35,8 @@ from onewhole.working.questions import steps_found
 from onewhole.working.steps.work_steps import has_steps
 
 TEN = 10
+#: A number with no more factors is 1, a prime, or the square of one.
+FEW = 3
 #: Wholes of a parallel problem go up to here; the first problem's own wholes may lie higher.
 WHOLES = 9
 #: At most so many sets of numbers are tried: spaces of long numbers are too large to search whole.
@@ -144,6 +147,8 @@ def _shape(statement: Statement) -> object:
     found = answer(statement)
     if isinstance(found, Relation):
         return found
+    if isinstance(statement, Listing):
+        return "listed", len(found.parts) > FEW if isinstance(found, NumberRow) else 0
     if isinstance(found, NumberRow):
         return tuple(numbers_of(statement).index(part) for part in found.parts), found.signs
     if isinstance(found, WithRemainder):

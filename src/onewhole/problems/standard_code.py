@@ -13,6 +13,7 @@ from onewhole.problems.about import About, Units, about
 from onewhole.problems.needs import Needs, Operation, needs
 from onewhole.problems.numbers import numbers_of
 from onewhole.statements.expression import Expression, InBrackets, Times
+from onewhole.statements.listing import Listing
 from onewhole.statements.statement import AnotherName, Question, Statement
 from onewhole.working.steps.work_steps import has_steps
 
@@ -37,6 +38,8 @@ def standard_code(statement: Statement, grade: int = 4, *, story: bool = False) 
     """
     if isinstance(statement, Question) and has_steps(statement.asked):
         return "3.OA.B.5" if _only_multiplied(statement.asked) else "5.OA.A.1"
+    if isinstance(statement, Listing):
+        return "4.OA.B.4"
     wanted, numbers = needs(statement), numbers_of(statement)
     found = about(statement, wanted)
     if {unit.mark for one in numbers for unit in one.ladder.units} == {"¢"}:

@@ -15,6 +15,7 @@ from onewhole.problems.problem import Problem
 from onewhole.problems.worked import WorkedProblem
 from onewhole.sheets.handwriting import BAR_MM, LINE_MM, written
 from onewhole.sheets.header import CornerMarks, Header, Paper, PictureSetting, Print
+from onewhole.statements.listing import Listing
 from onewhole.statements.rounding import Rounding
 from onewhole.statements.statement import AnotherName, Comparison, MissingNumber, Ordering, Question
 from onewhole.statements.writable import Writable
@@ -213,7 +214,7 @@ def _answer(worked: WorkedProblem, header: Header) -> WorkPlace:
     scale, found = SCALE[header.print], written(worked.answer, leads=False)
     width, height = found.width, found.lines * LINE_MM
     match worked.statement:
-        case Ordering():
+        case Ordering() | Listing():
             rows = ceil(width / ROW_OF_NUMBERS_MM)
             width, height = min(max(width, ANSWER_MM), ROW_OF_NUMBERS_MM), rows * height
         case Question() | Rounding():
@@ -234,7 +235,7 @@ def _answer(worked: WorkedProblem, header: Header) -> WorkPlace:
 def over_a_line(problem: Problem) -> bool:
     """Say whether the answer to a problem stands over a line, and not in a hole or a ring of the problem."""
     match problem.statement:
-        case Question() | Rounding() | Ordering():
+        case Question() | Rounding() | Ordering() | Listing():
             return True
         case MissingNumber():
             return bool(problem.story)

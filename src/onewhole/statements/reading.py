@@ -33,6 +33,8 @@ from onewhole.statements.expression import (
 )
 from onewhole.statements.form_words import form_ahead, form_wanted
 from onewhole.statements.gap import Gap
+from onewhole.statements.listing import Listing
+from onewhole.statements.listing_reading import listing
 from onewhole.statements.misplaced import check_clock, check_units
 from onewhole.statements.numerals import blanks, blanks_ahead, numeral, signed
 from onewhole.statements.ordering_reading import ordering
@@ -69,6 +71,8 @@ def read_statement(text: str, line: int = 1, column: int = 1) -> Statement:
     refuse_two_at_once(text, line, column)
     if (asked := ordering(text, line, column, read_quantity)) is not None:
         return asked
+    if (listed := listing(text, line, column, read_quantity)) is not None:
+        return listed
     cursor = Cursor(tokens(without_stop(text), line, column))
     start = cursor.here
     found: Statement | None = rounding(cursor)
@@ -351,7 +355,7 @@ def _sound(found: Statement, start: Token) -> Statement:
                 below = min(value(left), value(right)) < 0
                 relation(left, right)
                 alike_marks([unit_mark(left), unit_mark(right)])
-            case Ordering():
+            case Ordering() | Listing():
                 pass
             case MissingNumber():
                 below = value(found.rest) < 0

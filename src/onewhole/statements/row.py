@@ -22,6 +22,7 @@ from onewhole.statements.expression import (
     WithRemainder,
 )
 from onewhole.statements.gap import Gap, type_hole
+from onewhole.statements.listing import Listing, ListSort
 from onewhole.statements.rounding import Rounding
 from onewhole.statements.statement import (
     AnotherName,
@@ -139,6 +140,11 @@ def _row(thing: Writable) -> Iterator[Piece]:
             yield from (Sign.EQUALS, Blanks(wanted)) if isinstance(wanted, Ladder) else (wanted,)
         case Rounding():
             yield from _rounding(thing)
+        case Listing(sort, number, most):
+            yield Phrase.FACTORS if sort is ListSort.FACTORS else Phrase.MULTIPLES
+            yield number
+            if most is not None:
+                yield from (Sign.UNTIL, most)
         case _:
             assert_never(thing)
 

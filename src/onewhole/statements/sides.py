@@ -3,6 +3,7 @@
 from typing import assert_never
 
 from onewhole.statements.expression import Expression
+from onewhole.statements.listing import Listing
 from onewhole.statements.rounding import Rounding
 from onewhole.statements.statement import (
     AnotherName,
@@ -32,5 +33,7 @@ def sides(statement: Statement) -> tuple[Expression, ...]:
             return (statement.rest, *(part for part, _ in statement.beside))
         case AnotherName(number) | Rounding(number):
             return (number,)
+        case Listing(_, number, most):
+            return (number,) if most is None else (number, most)
         case _:
             assert_never(statement)

@@ -23,6 +23,7 @@ from onewhole.statements.expression import (
     value,
 )
 from onewhole.statements.gap import Gap
+from onewhole.statements.listing import Listing
 from onewhole.statements.rounding import Rounding
 
 
@@ -172,7 +173,7 @@ class Ordering:
         return row.values == wanted[::-1] != wanted
 
 
-Statement = Question | Comparison | Ordering | MissingNumber | AnotherName | Rounding
+Statement = Question | Comparison | Ordering | MissingNumber | AnotherName | Rounding | Listing
 
 #: What answers a statement: a number, a number with a remainder, the sign between two, or numbers in order.
 RightAnswer = Quantity | Relation | NumberRow | WithRemainder
@@ -218,6 +219,8 @@ def meaning(statement: Statement) -> Meaning:
             return number.value
         case Rounding():
             return statement.rounded
+        case Listing():
+            return statement.values
         case _:
             assert_never(statement)
 

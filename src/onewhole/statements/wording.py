@@ -11,6 +11,8 @@ class Phrase(Enum):
 
     ROUND = "round"
     ORDER = "order"
+    FACTORS = "factors of"
+    MULTIPLES = "multiples of"
 
 
 @dataclass(frozen=True, slots=True)

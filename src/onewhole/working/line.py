@@ -6,6 +6,7 @@ from fractions import Fraction
 from functools import reduce
 
 from onewhole.statements.expression import Expression, is_worth, value
+from onewhole.statements.listing import Listing
 from onewhole.statements.rounding import Rounding
 from onewhole.statements.statement import Comparison, Meaning, MissingNumber, NumberRow, Ordering, meaning
 from onewhole.working.fact import Fact
@@ -13,10 +14,10 @@ from onewhole.working.reason import Reason
 from onewhole.working.reasons.columns import InColumns
 
 #: What a line can contain: an amount being worked, or a whole statement.
-LineContent = Expression | Comparison | NumberRow | Ordering | MissingNumber | Rounding
+LineContent = Expression | Comparison | NumberRow | Ordering | MissingNumber | Rounding | Listing
 
 #: Statements that stand on a line whole: no equals sign leads from the line before to them.
-WholeLine = Comparison | NumberRow | Ordering | MissingNumber | Rounding
+WholeLine = Comparison | NumberRow | Ordering | MissingNumber | Rounding | Listing
 
 
 @dataclass(frozen=True, slots=True)
@@ -72,6 +73,8 @@ def _keeps_order(says: LineContent, wanted: tuple[Fraction, ...]) -> bool:
             return {value(left), value(right)} <= set(wanted) and sign is meaning(says)
         case Ordering():
             return says.ordered.values == wanted
+        case Listing():
+            return says.values == wanted
         case _:
             return False
 

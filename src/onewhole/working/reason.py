@@ -14,6 +14,7 @@ from onewhole.working.reasons.columns import InColumns
 from onewhole.working.reasons.comparing import Comparing
 from onewhole.working.reasons.dividing import Dividing
 from onewhole.working.reasons.jumping import Jumping
+from onewhole.working.reasons.listing import InListing
 from onewhole.working.reasons.multiplying import Multiplying
 from onewhole.working.reasons.ordering import InOrdering
 from onewhole.working.reasons.regrouping import Regrouping
@@ -35,4 +36,5 @@ Reason = (
     | Multiplying
     | Dividing
     | Stepping
+    | InListing
 )

@@ -2,6 +2,7 @@
 
 from typing import assert_never
 
+from onewhole.statements.listing import Listing
 from onewhole.statements.rounding import Rounding
 from onewhole.statements.statement import (
     AnotherName,
@@ -13,6 +14,7 @@ from onewhole.statements.statement import (
 )
 from onewhole.working.alone import work_named
 from onewhole.working.comparing import work_comparison
+from onewhole.working.listing import work_listing
 from onewhole.working.missing import work_missing
 from onewhole.working.ordering import work_ordering
 from onewhole.working.questions import work_question
@@ -40,5 +42,7 @@ def work(statement: Statement, strategy: NamedWay) -> Working:
             return work_named(statement)
         case Rounding():
             return work_rounding(statement)
+        case Listing():
+            return work_listing(statement)
         case _:
             assert_never(statement)

@@ -14,6 +14,7 @@ from onewhole.pictures.limits import BOARD
 from onewhole.pictures.picture import Picture, PictureKind
 from onewhole.problems.worked import WorkedProblem
 from onewhole.statements.expression import Sum
+from onewhole.statements.listing import Listing
 from onewhole.statements.rounding import Rounding
 from onewhole.statements.statement import (
     AnotherName,
@@ -178,7 +179,7 @@ def _ways(statement: Statement) -> tuple[Working, ...]:
         case MissingNumber():
             rest = alone_on_its_side(statement).rest
             keys = [one.key for one in suiting(Question(rest))] if isinstance(rest, Sum) else []
-        case Comparison() | AnotherName() | Rounding() | Ordering():
+        case Comparison() | AnotherName() | Rounding() | Ordering() | Listing():
             keys = []
         case _:
             assert_never(statement)
@@ -186,7 +187,7 @@ def _ways(statement: Statement) -> tuple[Working, ...]:
 
 
 def _by(statement: Statement, strategy: str) -> Working | None:
-    if isinstance(statement, Comparison | Ordering | Rounding):
+    if isinstance(statement, Comparison | Ordering | Rounding | Listing):
         return None
     try:
         return work(statement, way_named(strategy))

@@ -34,8 +34,8 @@ class NumberTables:
     ``millions`` behind the small ones. ``feminine`` says whether a word is feminine, ``places_feminine``
     whether those of places are. ``articles`` tell the gender of a whole that a class names; ``plurals`` makes
     one word many. ``joins`` is "and", ``of`` stands between pieces and their unit, ``point`` in a decimal;
-    ``halves`` are by a.m. and p.m. ``asks_order`` and ``asks_round`` ask for that, ``falling`` and ``rising``
-    are the two parts of an order, and ``nearest`` what stands before and behind the unit that is rounded to,
+    ``halves`` are by a.m. and p.m. ``asks_order``, ``asks_round``,
+    ``asks_factors`` and ``asks_multiples`` ask for that, ``falling`` and ``rising`` are the two parts of an order, and ``nearest`` what stands before and behind the unit that is rounded to,
     where its word is masculine and where it is feminine.
     """
 
@@ -60,6 +60,8 @@ class NumberTables:
     whole_number: Thing
     asks_order: str
     asks_round: str
+    asks_factors: str
+    asks_multiples: str
     falling: tuple[str, str]
     rising: tuple[str, str]
     nearest: tuple[tuple[str, str], tuple[str, str]]
@@ -123,6 +125,10 @@ class NumberTables:
                 return (self.asks_round,)
             case Phrase.ORDER:
                 return (self.asks_order,)
+            case Phrase.FACTORS:
+                return (self.asks_factors,)
+            case Phrase.MULTIPLES:
+                return (self.asks_multiples,)
             case FromEnd(falling):
                 return self.falling if falling else self.rising
             case ToNearest(unit):

@@ -8,6 +8,7 @@ from onewhole.languages.english.asks_of_amounts import ask_of_amounts
 from onewhole.languages.english.asks_of_columns import ask_of_columns
 from onewhole.languages.english.asks_of_comparing import ask_of_comparing
 from onewhole.languages.english.asks_of_gaps import ask_of_gaps
+from onewhole.languages.english.asks_of_listing import ask_of_listing
 from onewhole.languages.english.asks_of_naming import ask_of_naming
 from onewhole.languages.english.asks_of_opening import ask_of_opening
 from onewhole.languages.english.asks_of_pieces import ask_of_pieces
@@ -21,6 +22,7 @@ from onewhole.misconceptions.asks.amounts import AmountAsk
 from onewhole.misconceptions.asks.columns import ColumnAsk
 from onewhole.misconceptions.asks.comparing import ComparingAsk
 from onewhole.misconceptions.asks.gaps import GapAsk
+from onewhole.misconceptions.asks.listing import ListAsk
 from onewhole.misconceptions.asks.naming import NamingAsk
 from onewhole.misconceptions.asks.opening import OpeningAsk
 from onewhole.misconceptions.asks.pieces import PieceAsk
@@ -64,4 +66,6 @@ def ask_told(ask: Ask, words: ClassWords) -> Sentences:
         return ask_of_products(ask)
     if isinstance(ask, StepAsk):
         return ask_of_steps(ask)
+    if isinstance(ask, ListAsk):
+        return ask_of_listing(ask)
     assert_never(ask)

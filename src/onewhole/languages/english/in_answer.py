@@ -39,6 +39,10 @@ def remark_told(remark: Remark) -> Sentences:
             nodes = ("in order, but from the other end",)
         case Remark.OTHER_NUMBERS:
             nodes = ("not just the numbers that are to be put in order",)
+        case Remark.SOME_MISSING:
+            nodes = ("some numbers are missing",)
+        case Remark.SOME_TOO_MANY:
+            nodes = ("some numbers do not belong there",)
         case Remark.SIGNS_DO_NOT_FIT:
             nodes = ("in order, but the signs between the numbers do not fit",)
         case Remark.NUMBER_ASKED:

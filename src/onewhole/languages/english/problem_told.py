@@ -12,6 +12,7 @@ from onewhole.sentences.node import Label, Said, Seam
 from onewhole.sentences.sentence import End, Sentences
 from onewhole.sentences.typed import typed_sentences
 from onewhole.statements.expression import WithRemainder
+from onewhole.statements.listing import Listing
 from onewhole.statements.rounding import Rounding
 from onewhole.statements.statement import (
     AnotherName,
@@ -58,6 +59,8 @@ def asked_told(label: str, statement: Statement, story: str, at: int) -> Sentenc
             return begun + told("write", Said(statement))
         case AnotherName():
             return begun + told("write it in other units", Seam(":"), Said(statement))
+        case Listing():
+            return begun + told("list the", Said(statement))
         case Rounding():
             return begun + told(Said(statement))
         case _:
@@ -75,6 +78,8 @@ def outcome_told(statement: Statement, answer: RightAnswer) -> Nodes:
             return ("the order is", *row_told(row))
         case Comparison(left, right), Relation() as sign:
             return (Said(left), RELATIONS[sign], Said(right))
+        case Listing(), NumberRow() as row:
+            return ("they are", *row_told(row))
         case Rounding(), Quantity() as found:
             return (Said(replace(statement, gives=found)),)
         case _, Quantity() as found:

@@ -43,6 +43,8 @@ ROUND_PAGE = PageWords(
     # A teacher chooses these by the same names in a sheet.
     ways=(
         *((way.key, way.name) for way in WAYS),
+        ("list_in_pairs", "Pair by pair"),
+        ("count_on", "Count on"),
         ("compare", "Compare"),
         ("put_in_order", "Put in order"),
         ("find_the_missing_number", "Find the missing number"),

@@ -36,6 +36,8 @@ def skill_called(skill: Skill) -> str:
             return "dividing"
         case Skill.STEPS:
             return "several steps"
+        case Skill.FACTORS:
+            return "factors and multiples"
         case Skill.COMPARE:
             return "comparing"
         case Skill.FIND:

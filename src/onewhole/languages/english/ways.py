@@ -10,6 +10,7 @@ from onewhole.languages.english.words import article, unit_name
 from onewhole.number.ladder import Style
 from onewhole.number.unit import ONE, Unit
 from onewhole.statements.expression import quantities
+from onewhole.statements.listing import Listing
 from onewhole.statements.rounding import Rounding
 from onewhole.statements.statement import AnotherName, Comparison, MissingNumber, Ordering, Question
 from onewhole.working.reasons.comparing import (
@@ -113,7 +114,7 @@ def _style(working: Working) -> Style:
             if not gap.alone:
                 return Style.MIXED
             found = quantities(rest)
-        case Rounding(number):
+        case Rounding(number) | Listing(_, number):
             found = (number,)
         case Ordering(parts):
             found = parts

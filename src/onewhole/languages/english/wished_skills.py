@@ -17,6 +17,7 @@ _HEADS: Mapping[str, Mapping[Wished, str]] = MappingProxyType(
             Wished.SUBTRACT_WHOLE: "whole numbers: taking away",
             Wished.ADD_WHOLE: "whole numbers: adding",
             Wished.WHOLE: "whole numbers: adding and taking away",
+            Wished.FACTORS: "factors and multiples",
             Wished.TIMES_WHOLE: "whole numbers: multiplying",
             Wished.COMPARE_WHOLE: "whole numbers: which is more",
         },

@@ -10,6 +10,7 @@ from onewhole.number.unit import Unit
 from onewhole.sentences.node import Counted, Label, Node, Said, Seam
 from onewhole.sentences.sentence import Sentences
 from onewhole.statements.expression import Expression
+from onewhole.statements.listing import Listing
 from onewhole.statements.rounding import Rounding
 from onewhole.statements.statement import Comparison, MissingNumber, NumberRow, Ordering
 from onewhole.working.line import LineContent
@@ -41,6 +42,7 @@ from onewhole.working.reasons.jumping import (
     SameToBoth,
     WholeAndRest,
 )
+from onewhole.working.reasons.listing import InListing
 from onewhole.working.reasons.multiplying import (
     EachUnitTimes,
     EqualParts,
@@ -125,7 +127,7 @@ def stands_told(says: LineContent) -> tuple[Sentences, ...]:
             return (told("ahora", "dice", row), told("ahora", "tenemos", row))
         case NumberRow():
             return (told("por eso", "el orden es", row_told(says)),)
-        case Ordering():
+        case Ordering() | Listing():
             return ()
         case Comparison() | Rounding():
             return (told("por eso", line),)
@@ -150,7 +152,7 @@ def deed_told(reason: Reason | None, words: ClassWords) -> Nodes | None:
 
     It is said when a problem points back to one like it: no reason, which was given before.
     """
-    if reason is None or isinstance(reason, Comparing | InRounding | InOrdering):
+    if reason is None or isinstance(reason, Comparing | InRounding | InOrdering | InListing):
         return None
     match reason:
         case OpensOne(large=large):

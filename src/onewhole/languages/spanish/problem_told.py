@@ -13,6 +13,7 @@ from onewhole.sentences.node import Label, Said, Seam
 from onewhole.sentences.sentence import End, Sentences
 from onewhole.sentences.typed import typed_sentences
 from onewhole.statements.expression import WithRemainder
+from onewhole.statements.listing import Listing
 from onewhole.statements.rounding import Rounding
 from onewhole.statements.statement import (
     AnotherName,
@@ -63,6 +64,8 @@ def asked_told(label: str, statement: Statement, story: str, at: int) -> Sentenc
             return begun + told("escribimos", Said(statement))
         case AnotherName():
             return begun + told("lo escribimos en otras unidades", Seam(":"), Said(statement))
+        case Listing():
+            return begun + told("escribe los", Said(statement))
         case Rounding():
             return begun + told(Said(statement))
         case _:
@@ -90,6 +93,8 @@ def outcome_told(statement: Statement, answer: RightAnswer) -> Nodes:
             return ("el orden es", *row_told(row))
         case Comparison(left, right), Relation() as sign:
             return (Said(left), RELATIONS[sign], Said(right))
+        case Listing(), NumberRow() as row:
+            return ("son", *row_told(row))
         case Rounding(), Quantity() as found:
             return (Said(replace(statement, gives=found)),)
         case _, Quantity() as found:

@@ -6,6 +6,7 @@ from onewhole.languages.class_words import ClassWords
 from onewhole.languages.spanish.comparing import comparing
 from onewhole.languages.spanish.dividing import dividing
 from onewhole.languages.spanish.in_columns import in_columns
+from onewhole.languages.spanish.in_listing import in_listing
 from onewhole.languages.spanish.in_ordering import in_ordering
 from onewhole.languages.spanish.in_rounding import in_rounding
 from onewhole.languages.spanish.jumping import jumping
@@ -20,6 +21,7 @@ from onewhole.working.reasons.columns import InColumns
 from onewhole.working.reasons.comparing import Comparing
 from onewhole.working.reasons.dividing import Dividing
 from onewhole.working.reasons.jumping import Jumping
+from onewhole.working.reasons.listing import InListing
 from onewhole.working.reasons.multiplying import Multiplying
 from onewhole.working.reasons.ordering import InOrdering
 from onewhole.working.reasons.regrouping import Regrouping
@@ -58,6 +60,8 @@ def reason_told(reason: Reason, words: ClassWords) -> Sentences:
         return multiplying(reason, words)
     if isinstance(reason, Dividing):
         return dividing(reason, words)
+    if isinstance(reason, InListing):
+        return in_listing(reason)
     if isinstance(reason, StepBegins):
         return stepping(reason) + reason_told(reason.because, words)
     if isinstance(reason, Stepping):

@@ -62,6 +62,8 @@ ROUND_PAGE = PageWords(
         ("as_fraction", "Como fracción: cortar cada entero"),
         ("step_by_step", "Paso a paso, en el orden de siempre"),
         ("times_each_part", "Multiplicar cada parte de la suma"),
+        ("list_in_pairs", "Buscar pareja por pareja"),
+        ("count_on", "Contar hacia adelante de tanto en tanto"),
         ("compare", "Comparar"),
         ("put_in_order", "Poner en orden"),
         ("find_the_missing_number", "Buscar el número que falta"),

@@ -9,7 +9,12 @@ from onewhole.sentences.node import Thing
 from onewhole.statements.wording import FromEnd, Phrase, ToNearest, Wording
 
 _COINS = {Fraction(1, 10): "décimo de dólar", Fraction(1, 100): "centavo"}
-_PHRASES = {Phrase.ROUND: "redondea", Phrase.ORDER: "ordena"}
+_PHRASES = {
+    Phrase.ROUND: "redondea",
+    Phrase.ORDER: "ordena",
+    Phrase.FACTORS: "factores de",
+    Phrase.MULTIPLES: "múltiplos de",
+}
 
 
 def wording_parts(thing: Wording) -> tuple[str, ...]:

@@ -17,6 +17,7 @@ from onewhole.marking.reading.writing import alike, amount
 from onewhole.misconceptions.attempt import Outcome
 from onewhole.misconceptions.slip import Slip
 from onewhole.number.quantity import NotOnLadderError, Quantity, usual
+from onewhole.statements.listing import Listing
 from onewhole.statements.statement import NumberRow, Relation
 
 MILLION = 1_000_000
@@ -241,12 +242,21 @@ def _beside(asked: Expected, meant: Outcome) -> dict[Reply, int]:
     """
     if isinstance(meant, Relation):
         return _evenly([reply(asked, sign) for sign in Relation if sign is not meant])
+    if isinstance(meant, NumberRow) and isinstance(asked.problem.statement, Listing):
+        return _evenly([reply(asked, row) for row in _one_left_out(meant)])
     if isinstance(meant, NumberRow):
         return _evenly([reply(asked, row) for row in _neighbors_changed(meant)])
     if not isinstance(meant, Quantity):
         return {OTHER: MILLION}
     nears = [near for step in asked.steps for near in (meant.value - step, meant.value + step) if near >= 0]
     return _evenly([reply(asked, found) for near in nears if (found := _written(meant, near))])
+
+
+def _one_left_out(meant: NumberRow) -> Iterator[NumberRow]:
+    """Yield the lists in which one number is missing."""
+    for at in range(len(meant.parts)):
+        if len(meant.parts) > 1:
+            yield NumberRow((*meant.parts[:at], *meant.parts[at + 1 :]))
 
 
 def _neighbors_changed(meant: NumberRow) -> Iterator[NumberRow]:

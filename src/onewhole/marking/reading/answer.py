@@ -14,6 +14,7 @@ from onewhole.problems.numbers import numbers_of
 from onewhole.problems.problem import Problem
 from onewhole.statements.chain import Chain
 from onewhole.statements.expression import WithRemainder
+from onewhole.statements.listing import Listing
 from onewhole.statements.ordering_reading import number_row
 from onewhole.statements.reading import Answer, read_answer, read_chains, read_quantity
 from onewhole.statements.statement import NumberRow, Ordering
@@ -82,8 +83,8 @@ def read_written(text: str, problem: Problem | None = None) -> Written:
         return replace(inside, text=text)
     if not text.strip().strip(_DASHES).strip():
         return Written(text, Blank())
-    if problem is not None and isinstance(problem.statement, Ordering):
-        return _in_a_row(text)
+    if problem is not None and isinstance(problem.statement, Ordering | Listing):
+        return _in_a_row(text, any_order=isinstance(problem.statement, Listing))
     if (offers := fractions_of_date(text)) is not None:
         return Written(text, Unreadable(_dated(offers)))
     if problem is not None and (said := read_with_unit(text, problem)) is not None:
@@ -115,10 +116,13 @@ def _without_unit(text: str, read: Answer, problem: Problem | None) -> Written:
     return Written(text, read) if asked else Written(text, Unreadable(_sentences(why)))
 
 
-def _in_a_row(text: str) -> Written:
-    """Read numbers in order."""
+def _in_a_row(text: str, *, any_order: bool) -> Written:
+    """Read numbers in order; where they may stand in ``any_order``, the least comes first."""
     try:
-        return Written(text, number_row(text, 1, 1, read_quantity))
+        row = number_row(text, 1, 1, read_quantity)
+        if any_order and not row.signs:
+            row = NumberRow(tuple(sorted(row.parts, key=lambda part: part.value)))
+        return Written(text, row)
     except InputError as refused:
         what = refused.what[:1].upper() + refused.what[1:]
         return Written(text, Unreadable(f"{what}. Look at the paper; an answer is such as 1/2, 2/3, 3/4"))

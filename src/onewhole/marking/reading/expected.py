@@ -23,6 +23,7 @@ from onewhole.problems.twins import twin_key
 from onewhole.problems.worked import WorkedProblem
 from onewhole.statements.expression import WithRemainder, value
 from onewhole.statements.gap import HOLE
+from onewhole.statements.listing import Listing
 from onewhole.statements.statement import (
     AnotherName,
     MissingNumber,
@@ -96,7 +97,8 @@ class Expected:
             return self._divided_right(read)
         asked = self.problem.statement
         if isinstance(read, NumberRow):
-            return isinstance(asked, Ordering) and asked.is_right(read)
+            listed = isinstance(asked, Listing) and read.values == asked.values and not read.signs
+            return listed or (isinstance(asked, Ordering) and asked.is_right(read))
         return isinstance(read, Relation) and read is self.right
 
     def _divided_right(self, read: Outcome) -> bool:

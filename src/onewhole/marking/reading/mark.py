@@ -21,6 +21,7 @@ from onewhole.number.unit import Kind
 from onewhole.number.with_minus import WithMinus
 from onewhole.problems.worked import WorkedProblem
 from onewhole.statements.expression import WithRemainder
+from onewhole.statements.listing import Listing
 from onewhole.statements.statement import AnotherName, NumberRow, Ordering, Question, Relation
 from onewhole.working.form import ANY_FORM, FormWanted, form_for
 from onewhole.working.working import equal_forms
@@ -244,6 +245,8 @@ def _unit_in_the_blank(asked: Expected) -> bool:
 def _remarks(asked: Expected, read: Outcome) -> list[Remark]:
     if isinstance(asked.problem.statement, Ordering):
         return _of_order(asked.problem.statement, read)
+    if isinstance(asked.problem.statement, Listing):
+        return _of_list(asked.problem.statement, read)
     found = []
     if isinstance(read, Relation) != (asked.kind is None):
         found.append(Remark.SIGN_ASKED if asked.kind is None else Remark.NUMBER_ASKED)
@@ -261,6 +264,14 @@ def _of_unit(read: Quantity | WithMinus) -> list[Remark]:
     if read.kind is not Kind.NUMBER:
         return [Remark.OTHER_UNIT]
     return [] if isinstance(read, Quantity) and read.ladder.mark else [Remark.UNIT_MISSING]
+
+
+def _of_list(asked: Listing, read: Outcome) -> list[Remark]:
+    """Say whether numbers are missing in a list, and whether some do not belong to it."""
+    found = set(read.values) if isinstance(read, NumberRow) else set()
+    wanted = set(asked.values)
+    told = ((Remark.SOME_MISSING, wanted - found), (Remark.SOME_TOO_MANY, found - wanted))
+    return [remark for remark, numbers in told if numbers]
 
 
 def _of_order(asked: Ordering, read: Outcome) -> list[Remark]:

@@ -10,6 +10,7 @@ from onewhole.number.ladder import Style, joined, mixed
 from onewhole.number.quantity import Quantity, trimmed, whole
 from onewhole.number.unit import Unit
 from onewhole.statements.expression import Expression
+from onewhole.statements.listing import Listing
 from onewhole.statements.rounding import Rounding
 from onewhole.statements.statement import (
     AnotherName,
@@ -94,7 +95,7 @@ def asked(case: Case) -> Expression:
             return rest
         case Comparison(left):
             return left
-        case Rounding(number):
+        case Rounding(number) | Listing(_, number):
             return number
         case Ordering(parts):
             return parts[0]
