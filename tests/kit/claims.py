@@ -13,22 +13,22 @@ from itertools import accumulate
 from onewhole.errors import OnewholeError
 from onewhole.number.quantity import Quantity
 from onewhole.statements.expression import Quotient, Sum, Times, quantities, value
+from onewhole.statements.listing import Listing
 from onewhole.statements.rounding import Rounding
 from onewhole.statements.statement import (
-    AnotherName,
     Comparison,
     MissingNumber,
     Ordering,
     Question,
     Relation,
-    Statement,
     meaning,
 )
-from onewhole.working.line import LineContent, WholeLine
+from onewhole.working.line import WholeLine
 from tests.kit.column_claims import COLUMN_CLAIMS
 from tests.kit.comparing_claims import COMPARING_CLAIMS
 from tests.kit.dividing_claims import DIVIDING_CLAIMS
-from tests.kit.heard import COUNTS, Heard, equal_sides, number_words, plainly, sides, spoken, ways
+from tests.kit.heard import COUNTS, Heard, equal_sides, line_of, number_words, plainly, sides, spoken, ways
+from tests.kit.listing_claims import LISTING_CLAIMS
 from tests.kit.naming_claims import NAMING_CLAIMS
 from tests.kit.ordering_claims import ORDERING_CLAIMS
 from tests.kit.product_claims import PRODUCT_CLAIMS
@@ -56,6 +56,8 @@ def true(sentence: str, heard: Heard) -> str | None:
 def _claims(heard: Heard) -> dict[str, Reads]:
     if isinstance(heard.item.statement, Rounding):
         return ROUNDING_CLAIMS | {said: holds for said, holds in CLAIMS.items() if said in _OF_ANY}
+    if isinstance(heard.item.statement, Listing):
+        return LISTING_CLAIMS | {said: CLAIMS[said] for said in _OF_ANY}
     if isinstance(heard.item.statement, Ordering):
         kept = [said for said in CLAIMS if said in _OF_ANY or " than " in said or "both" in said]
         return ORDERING_CLAIMS | COMPARING_CLAIMS | {said: CLAIMS[said] for said in kept}
@@ -78,7 +80,7 @@ def _keeps(heard: Heard, words: str) -> bool:
     if isinstance(heard.item.statement, Comparison):
         return _compares(heard, words)
     read = unsay(words)
-    written = [number for side in sides(_plain(read)) for number in quantities(side)]
+    written = [number for side in sides(line_of(read)) for number in quantities(side)]
     there = set(map(plainly, heard.numbers))
     return meaning(read) == meaning(heard.item.statement) and all(
         plainly(number) in there for number in written
@@ -88,14 +90,6 @@ def _keeps(heard: Heard, words: str) -> bool:
 def _compares(heard: Heard, words: str) -> bool:
     read = unsay(words)
     return isinstance(read, Comparison) and read.sign == meaning(read) == meaning(heard.item.statement)
-
-
-def _plain(read: Statement) -> LineContent:
-    match read:
-        case Question(amount) | AnotherName(amount):
-            return amount
-        case Comparison() | Ordering() | MissingNumber() | Rounding():
-            return read
 
 
 def _answer(heard: Heard, words: str) -> bool:
@@ -185,7 +179,7 @@ def _wrong_line(heard: Heard, groups: tuple[str, ...]) -> bool:
     slip = heard.item.mistake
     if slip is None:
         return False
-    read = _plain(unsay(groups[0])) if "over zero" not in groups[0] else None
+    read = line_of(unsay(groups[0])) if "over zero" not in groups[0] else None
     return (
         read is None
         or read in (slip.wrote, *(line.says for line in slip.lines))

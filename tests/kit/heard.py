@@ -11,6 +11,7 @@ from onewhole.languages.english.words import count_words
 from onewhole.number.quantity import Quantity, with_mark
 from onewhole.number.unit import Kind, unit_marked
 from onewhole.statements.expression import Expression, kind, quantities, value
+from onewhole.statements.listing import Listing
 from onewhole.statements.rounding import Rounding
 from onewhole.statements.statement import (
     AnotherName,
@@ -19,6 +20,7 @@ from onewhole.statements.statement import (
     NumberRow,
     Ordering,
     Question,
+    Statement,
 )
 from onewhole.walkthroughs.lesson import Item
 from onewhole.working.line import LineContent
@@ -108,6 +110,15 @@ def spoken(label: str) -> str:
     return label if digits is None else f"{count_words(int(digits[0]))} {label[digits.end() :]}".strip()
 
 
+def line_of(read: Statement) -> LineContent:
+    """Return what stands on a line where a statement was read."""
+    match read:
+        case Question(amount) | AnotherName(amount):
+            return amount
+        case Comparison() | Ordering() | MissingNumber() | Rounding() | Listing():
+            return read
+
+
 def plainly(number: Quantity) -> Quantity:
     """A number without its unit, which is not said where it stands by its places: four ones twelve tenths."""
     return with_mark(number, "") if number.kind is Kind.NUMBER else number
@@ -132,6 +143,8 @@ def sides(says: LineContent) -> tuple[Expression, ...]:
             return parts
         case MissingNumber():
             return says.rest, *(part for part, _ in says.beside)
+        case Listing(_, number, most):
+            return (number,) if most is None else (number, most)
         case Rounding(number, _, between, gives):
             return number, *(between or ()), *((gives,) if gives else ())
         case _:

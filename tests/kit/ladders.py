@@ -83,7 +83,8 @@ TYPED = {
         "2 + ? + 3 = 9; 1/2 + ? + 1/4 = 1; 2 1/4 + 1 3/4 + 3/4; 345 + 128 + 67; 5 1/6 + 2 3/6 - 1 5/6"
     ),
     "factors and multiples": (
-        "factors of 12; factors of 36; factors of 7; multiples of 7 to 30; multiples of 6 to 30; multiples of 9 to 60"
+        "factors of 12; factors of 36; factors of 7; multiples of 7 to 30; multiples of 6 to 30; "
+        "multiples of 9 to 60"
     ),
     "several steps": (
         "4 + 3 x 7; 3 x (2 + 5); 20 - 3 x 4; 18 / 9 x 2; 10 - 3 + 2; 18 / 6 + 4 x (5 - 2); 10 - (3 + 2); "

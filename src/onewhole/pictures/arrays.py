@@ -9,18 +9,17 @@ from onewhole.pictures.description import PartProduct
 from onewhole.pictures.limits import LEAST_PART, NotDrawnError
 from onewhole.pictures.picture import Picture, PictureKind
 from onewhole.pictures.scene import Box, Look, Piece, Scene, Stroke, Words
-from onewhole.statements.expression import Times
 from onewhole.statements.listing import Listing, ListSort
 from onewhole.working.reasons.listing import PairFound
 from onewhole.working.working import Working
 
-#: The width of a picture and its height at most, the room for a product beside its rectangle, the gap between
-#: two rectangles, and the height of digits, in millimetres.
-WIDTH, TALL, BESIDE, GAP, DIGITS = Fraction(118), Fraction(96), Fraction(34), Fraction(5), Fraction(6)
-#: A square at most.
-LARGEST = Fraction(7)
-#: A row is as high as its digits at least.
-LEAST_ROW = Fraction(7)
+#: The width of a picture and the height of its squares at most, the room for a number beside a rectangle and
+#: above it, the gap below it, and the height of digits, in millimetres.
+WIDTH, TALL, BESIDE, ABOVE, BELOW, DIGITS = map(Fraction, (118, 60, 18, 8, 3, 6))
+#: A square at most, and a rectangle and its number at least.
+LARGEST, LEAST_ROW = Fraction(7), Fraction(7)
+#: Squares smaller than :data:`LEAST_PART` are not drawn one by one; a rectangle is so high at least.
+LEAST_SIDE = Fraction(9, 10)
 
 
 @dataclass(frozen=True, slots=True)
@@ -49,36 +48,37 @@ def arrays(working: Working) -> Picture:
         raise NotDrawnError(msg, remedy="Choose another picture, or none.")
     pairs = asked.pairs
     rows = sum(first for first, _ in pairs)
-    one = min((WIDTH - BESIDE) / asked.number.parts, (TALL - GAP * len(pairs)) / rows, LARGEST)
-    if one < LEAST_PART:
+    one = min((WIDTH - BESIDE - BELOW) / asked.number.parts, TALL / rows, LARGEST)
+    if one < LEAST_SIDE:
         msg = "one square is too small to be seen"
         raise NotDrawnError(msg, remedy="Choose another picture, or none.")
-    placed, top = [], GAP / 2
+    placed, top = [], ABOVE
     for first, second in pairs:
         placed.append(_Array(first, second, top))
-        top += max(one * first, LEAST_ROW) + GAP
+        top += max(one * first, LEAST_ROW) + ABOVE + BELOW
     found, scenes = 0, []
     for line in working.lines:
         found += isinstance(line.because, PairFound)
         pieces = tuple(piece for array in placed[:found] for piece in _drawn(array, one))
         told = tuple(_told(array) for array in placed[:found])
-        scenes.append(Scene(WIDTH, top, pieces, told))
+        scenes.append(Scene(WIDTH, top - ABOVE, pieces, told))
     return Picture(PictureKind.AREA, tuple(scenes))
 
 
 def _drawn(array: _Array, one: Fraction) -> Iterator[Piece]:
-    """Draw the rectangle with its squares, and its product beside it."""
+    """Draw the rectangle with its squares, and its sides in numbers."""
     name = f"{array.down}x{array.across}"
     box = Box(BESIDE, array.top, one * array.across, one * array.down)
     yield Piece(f"array/{name}", box, Look.PLAIN)
     foot, end = box.y + box.height, box.x + box.width
-    for at in range(1, array.across):
+    for at in range(1, array.across if one >= LEAST_PART else 1):
         yield Piece(f"column/{name}/{at}", Stroke(box.x + one * at, box.y, box.x + one * at, foot))
-    for at in range(1, array.down):
+    for at in range(1, array.down if one >= LEAST_PART else 1):
         yield Piece(f"row/{name}/{at}", Stroke(box.x, box.y + one * at, end, box.y + one * at))
-    product = Times(whole(array.down), whole(array.across))
-    middle = array.top + max(one * array.down, DIGITS) / 2
-    yield Piece(f"product/{name}", Words(BESIDE / 2, middle, product, DIGITS))
+    middle = max(box.x + box.width / 2, BESIDE + DIGITS / 2)
+    yield Piece(f"above/{name}", Words(middle, array.top - ABOVE / 2, whole(array.across), DIGITS))
+    beside = array.top + one * array.down / 2
+    yield Piece(f"beside/{name}", Words(BESIDE / 2, beside, whole(array.down), DIGITS))
 
 
 def _told(array: _Array) -> PartProduct:

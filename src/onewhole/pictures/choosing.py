@@ -9,6 +9,7 @@ from onewhole.number.ladder import Style
 from onewhole.number.name_wanted import NumberForm
 from onewhole.number.quantity import Quantity
 from onewhole.pictures.area import area, of_sum
+from onewhole.pictures.arrays import arrays
 from onewhole.pictures.bar import LEAST_SHARE, bar
 from onewhole.pictures.blocks import blocks
 from onewhole.pictures.blocks_state import WAYS, blocks_of
@@ -59,7 +60,7 @@ from onewhole.pictures.unpictured import (
     Unpictured,
 )
 from onewhole.statements.expression import quantities
-from onewhole.statements.listing import Listing
+from onewhole.statements.listing import Listing, ListSort
 from onewhole.statements.rounding import Rounding
 from onewhole.statements.statement import AnotherName, Comparison, MissingNumber, Ordering, Question
 from onewhole.working.products.by_heart import BY_HEART
@@ -164,6 +165,8 @@ def _order(working: Working) -> tuple[PictureKind, ...]:
         return (PictureKind.COLUMNS, PictureKind.SHARES, PictureKind.AREA, PictureKind.LINE)
     if _in_steps(working):
         return (PictureKind.BAR, PictureKind.AREA)
+    if isinstance(working.statement, Listing):
+        return (PictureKind.AREA,)
     first = [PictureKind.BAR, PictureKind.COLUMNS, PictureKind.AREA, PictureKind.RULER]
     asked = _asked(working)
     if working.strategy in JUMPING and isinstance(working.statement, Question):
@@ -223,7 +226,11 @@ def _why(working: Working, kind: PictureKind, paper: PicturePaper) -> Unpictured
         case PictureKind.SHARES:
             why = _no_shares(counted)
         case PictureKind.AREA:
-            why = None if counted.strategy in AREAS or _times_a_sum(counted) else NoArea()
+            why = (
+                None
+                if counted.strategy in AREAS or _times_a_sum(counted) or _of_factors(counted)
+                else NoArea()
+            )
         case PictureKind.COLUMNS:
             why = None if counted.strategy == COLUMNS.key else NotInColumns()
         case _:
@@ -235,6 +242,11 @@ def _why(working: Working, kind: PictureKind, paper: PicturePaper) -> Unpictured
 
 def _in_steps(working: Working) -> bool:
     return isinstance(working.statement, Question) and has_steps(working.statement.asked)
+
+
+def _of_factors(working: Working) -> bool:
+    asked = working.statement
+    return isinstance(asked, Listing) and asked.sort is ListSort.FACTORS
 
 
 def _times_a_sum(working: Working) -> bool:
@@ -272,6 +284,8 @@ def _draw(working: Working, kind: PictureKind, paper: PicturePaper) -> Picture:
             return bar(working)
         case PictureKind.SHARES:
             return shares(working, paper)
+        case PictureKind.AREA if _of_factors(working):
+            return arrays(working)
         case PictureKind.AREA:
             return area(working) if quotient_of(working) is None else shared_area(working)
         case PictureKind.COLUMNS:

@@ -140,13 +140,17 @@ def _row(thing: Writable) -> Iterator[Piece]:
             yield from (Sign.EQUALS, Blanks(wanted)) if isinstance(wanted, Ladder) else (wanted,)
         case Rounding():
             yield from _rounding(thing)
-        case Listing(sort, number, most):
-            yield Phrase.FACTORS if sort is ListSort.FACTORS else Phrase.MULTIPLES
-            yield number
-            if most is not None:
-                yield from (Sign.UNTIL, most)
+        case Listing():
+            yield from _listing(thing)
         case _:
             assert_never(thing)
+
+
+def _listing(thing: Listing) -> Iterator[Piece]:
+    yield Phrase.FACTORS if thing.sort is ListSort.FACTORS else Phrase.MULTIPLES
+    yield thing.number
+    if thing.most is not None:
+        yield from (Sign.UNTIL, thing.most)
 
 
 def _rounding(thing: Rounding) -> Iterator[Piece]:

@@ -33,7 +33,9 @@ def smallest_listed(case: Case) -> int:
 
 
 def _asked(case: Case) -> Listing:
-    if not isinstance(case.statement, Listing):
-        msg = "this problem lists no numbers"
-        raise LookupError(msg)
-    return case.statement
+    match case.statement:
+        case Listing() as asked:
+            return asked
+        case _:
+            msg = "this problem lists no numbers"
+            raise LookupError(msg)
