@@ -6,7 +6,7 @@ multiples of one digit. `make test` walks all of it: it is small.
 
 import pytest
 
-from onewhole.languages.english.words import ClassWords
+from onewhole.languages.class_words import ClassWords
 from onewhole.marking.reading.answer import read_written
 from onewhole.marking.reading.expected import expect
 from onewhole.marking.reading.mark import Verdict, mark

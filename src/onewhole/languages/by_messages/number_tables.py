@@ -34,9 +34,9 @@ class NumberTables:
     ``millions`` behind the small ones. ``feminine`` says whether a word is feminine, ``places_feminine``
     whether those of places are. ``articles`` tell the gender of a whole that a class names; ``plurals`` makes
     one word many. ``joins`` is "and", ``of`` stands between pieces and their unit, ``point`` in a decimal;
-    ``halves`` are by a.m. and p.m. ``asks_order``, ``asks_round``,
-    ``asks_factors`` and ``asks_multiples`` ask for that, ``falling`` and ``rising`` are the two parts of an order, and ``nearest`` what stands before and behind the unit that is rounded to,
-    where its word is masculine and where it is feminine.
+    ``halves`` are by a.m. and p.m. ``asks_order``, ``asks_round``, ``asks_factors`` and ``asks_multiples``
+    ask for that, ``falling`` and ``rising`` are the two parts of an order, and ``nearest`` what stands before
+    and behind the unit that is rounded to, where its word is masculine and where it is feminine.
     """
 
     counts: CountWords
