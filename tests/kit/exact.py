@@ -12,6 +12,7 @@ from onewhole.number.quantity import Quantity
 from onewhole.number.unit import Kind
 from onewhole.statements.expression import Expression, InBrackets, Over, Quotient, Sum, Times, WithRemainder
 from onewhole.statements.gap import HOLE, Gap
+from onewhole.statements.listing import Listing
 from onewhole.statements.rounding import Rounding
 from onewhole.statements.statement import Comparison, MissingNumber, NumberRow, Ordering
 from onewhole.working.line import LineContent
@@ -98,7 +99,7 @@ def keeps(says: LineContent, wanted: Fraction | str | tuple[Fraction, ...]) -> b
     """Say whether a line keeps the amount, the order or the missing number that is wanted."""
     if isinstance(wanted, tuple):
         return in_order(says, wanted)
-    if isinstance(says, Ordering | NumberRow):
+    if isinstance(says, Ordering | NumberRow | Listing):
         return False
     if isinstance(says, Comparison):
         return order(says) == wanted

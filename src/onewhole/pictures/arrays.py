@@ -15,7 +15,7 @@ from onewhole.working.working import Working
 
 #: The width of a picture and the height of its squares at most, the room for a number beside a rectangle and
 #: above it, the gap below it, and the height of digits, in millimetres.
-WIDTH, TALL, BESIDE, ABOVE, BELOW, DIGITS = map(Fraction, (118, 60, 18, 8, 3, 6))
+WIDTH, TALL, BESIDE, ABOVE, BELOW, DIGITS = map(Fraction, (118, 60, 18, 9, 3, 6))
 #: A square at most, and a rectangle and its number at least.
 LARGEST, LEAST_ROW = Fraction(7), Fraction(7)
 #: Squares smaller than :data:`LEAST_PART` are not drawn one by one; a rectangle is so high at least.
