@@ -21,6 +21,7 @@ from onewhole.statements.expression import (
     value,
 )
 from onewhole.statements.gap import Gap
+from onewhole.statements.listing import Listing
 from onewhole.statements.rounding import Rounding
 from onewhole.statements.statement import (
     AnotherName,
@@ -224,6 +225,9 @@ class Belongings:
                 for part in (*sides(says), says.low, says.high):
                     self._expression(part)
                 self.units.add(says.to)
+            case Listing(_, number, most):
+                for quantity in (number, *((most,) if most else ())):
+                    self._quantity(quantity)
             case _:
                 self._expression(says)
 

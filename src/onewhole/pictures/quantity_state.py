@@ -196,7 +196,7 @@ def whole_unit(working: Working) -> Unit:
 def state_of(line: Line, whole: Unit, before: QuantityState | None) -> QuantityState | None:
     """Return the state at one line, after the state ``before``; None where nothing changes."""
     says = line.says
-    if isinstance(line.because, SAID_ONLY) or isinstance(says, Rounding):
+    if isinstance(line.because, SAID_ONLY) or isinstance(says, Rounding | Listing):
         return None
     if isinstance(says, Comparison):
         return None if before and len(before.heaps) != PAIR else _compared(line, says, whole, before)

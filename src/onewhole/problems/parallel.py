@@ -21,7 +21,7 @@ from onewhole.problems.twins import twin_key
 from onewhole.statements.clock_sides import as_read
 from onewhole.statements.expression import WithRemainder
 from onewhole.statements.gap import Gap, type_hole
-from onewhole.statements.listing import Listing
+from onewhole.statements.listing import Listing, NotListedError
 from onewhole.statements.statement import (
     AnotherName,
     MissingNumber,
@@ -171,12 +171,13 @@ def _walk(statement: Statement, first: int = 1) -> Iterator[tuple[int, Statement
         yield from ((turn, one) for turn, one in enumerate(asks, 1) if turn >= first)
         return
     own = _OwnPieces(statement)
-    yield from ((turn, own.problem(turn)) for turn in range(first, own.turns))
+    yield from ((turn, one) for turn in range(first, own.turns) if (one := own.problem(turn)))
     others = tuple(map(_OwnPieces, with_other_pieces(statement)))
     for turn in range(max(first, own.turns), own.turns + LOOKED_AT if others else 0):
         at, which = divmod(turn - own.turns, len(others))
         if at < others[which].turns:
-            yield turn, others[which].problem(at)
+            if one := others[which].problem(at):
+                yield turn, one
         elif not which and at >= max(other.turns for other in others):
             return
 
@@ -201,14 +202,17 @@ class _OwnPieces:
         """Return how many there are, the statement itself among them; of very many, how many are tried."""
         return min(self._size, LOOKED_AT)
 
-    def problem(self, turn: int) -> Statement:
-        """Return the problem of a turn; the first, 0, is the statement itself."""
+    def problem(self, turn: int) -> Statement | None:
+        """Return the problem of a turn; the first, 0, is the statement itself. None where there is none."""
         at, in_gap = divmod((self._own + turn * self._step) % self._size, self._gaps)
         counts = iter(_row(self._places, at))
         found = [
             Quantity(number.ladder, tuple(islice(counts, len(number.counts)))) for number in self._numbers
         ]
-        filled = with_numbers(self._statement, found)
+        try:
+            filled = with_numbers(self._statement, found)
+        except NotListedError:
+            return None
         if isinstance(filled, MissingNumber):
             return replace(filled, gap=Gap(*_row(self._beside, in_gap)))
         return filled
