@@ -154,6 +154,7 @@ READERS = {
     "statements/form_words.py": "a typed list of wordings",
     "statements/clock_sides.py": SHEET,
     "statements/numerals.py": SHEET,
+    "statements/listing_reading.py": SHEET,
     "statements/ordering_reading.py": SHEET,
     "statements/rounding_reading.py": SHEET,
     "statements/unit_words.py": "a typed list of spellings",
