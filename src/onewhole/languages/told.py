@@ -85,3 +85,17 @@ class WorkingTold:
     picture: Callable[[Scene, ClassWords], Sentences]
     scene_words: Callable[[Scene, ClassWords], ClassWords]
     way: WayTold
+
+
+#: So many things that are done on a page have a sentence each; of more, so many share one.
+FEW_ACTS, ACTS_TOGETHER = 2, 2
+
+
+def acts_told(acts: Sequence[str]) -> tuple[tuple[tuple[str], ...], ...]:
+    """Return what else is done on a page, sentence by sentence: two in one where there are many.
+
+    >>> acts_told(["add", "compare"]), len(acts_told(["add", "compare", "order", "round"]))
+    (((('add',),), (('compare',),)), 2)
+    """
+    size = 1 if len(acts) <= FEW_ACTS else ACTS_TOGETHER
+    return tuple(tuple((act,) for act in acts[at : at + size]) for at in range(0, len(acts), size))

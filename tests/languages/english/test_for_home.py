@@ -18,7 +18,9 @@ WORDS = ClassWords("ribbon", "ribbons", "trade")
 def test_tonight_names_every_operation_once() -> None:
     """What most pages do comes first; a page without an operation writes numbers in other ways."""
     assert text_of(tonight_told(())) == "Tonight we write numbers in other ways."
-    assert len(tonight_told(tuple(Operation))) == len(Operation)
+    every = tonight_told(tuple(Operation))
+    assert text_of(every).count("we ") == len(Operation)
+    assert len(every) == 1 + len(Operation) // 2
 
 
 def test_a_whole_is_opened_in_the_class_s_words() -> None:

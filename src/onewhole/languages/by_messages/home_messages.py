@@ -7,7 +7,7 @@ from typing import assert_never
 
 from onewhole.languages.by_messages.message import Teller, many, named, one
 from onewhole.languages.class_words import ClassWords
-from onewhole.languages.told import HomeTold
+from onewhole.languages.told import HomeTold, acts_told
 from onewhole.number.ladder import TEN
 from onewhole.number.unit import ONE, Unit
 from onewhole.problems.about import About, Units
@@ -85,7 +85,8 @@ class HomeByMessages:
             acts[Operation.RENAME]
         ]
         said = self.tells.told(self.says.tonight, act=first)
-        return said + tuple(one for act in rest for one in self.tells.told(self.says.in_some, act=act))
+        others = (self.tells.told(self.says.in_some, act=self.tells.listed(acts)) for acts in acts_told(rest))
+        return said + tuple(one for more in others for one in more)
 
     def _opening(self, parts: int, words: ClassWords) -> Sequence[Sentences]:
         whole = one(ONE, words)

@@ -4,7 +4,8 @@ from collections.abc import Collection, Sequence
 from fractions import Fraction
 
 from onewhole.languages.class_words import ClassWords
-from onewhole.languages.english.making import a_single, told, units
+from onewhole.languages.english.making import a_single, listed, told, units
+from onewhole.languages.told import acts_told
 from onewhole.number.ladder import TEN
 from onewhole.number.unit import ONE, Unit
 from onewhole.problems.needs import Operation
@@ -33,7 +34,8 @@ def tonight_told(done: Collection[Operation]) -> Sentences:
     'Tonight we take one number from another. In some, we put numbers together.'
     """
     first, *rest = [act for operation, act in _ACTS.items() if operation in done] or [_ACTS[Operation.RENAME]]
-    return told("tonight", first) + tuple(one for act in rest for one in told("in some,", act))
+    others = (told("in some,", listed(acts, "or")) for acts in acts_told(rest))
+    return told("tonight", first) + tuple(one for said in others for one in said)
 
 
 def opening_told(parts: int, words: ClassWords) -> Sequence[Sentences]:

@@ -4,7 +4,8 @@ from collections.abc import Collection, Sequence
 from fractions import Fraction
 
 from onewhole.languages.class_words import ClassWords
-from onewhole.languages.spanish.making import a_single, regroups, the, to_regroup, told
+from onewhole.languages.spanish.making import a_single, listed, regroups, the, to_regroup, told
+from onewhole.languages.told import acts_told
 from onewhole.number.ladder import TEN
 from onewhole.number.unit import ONE, Unit
 from onewhole.problems.needs import Operation
@@ -32,7 +33,8 @@ def tonight_told(done: Collection[Operation]) -> Sentences:
     'Esta noche restamos un número de otro. En algunos, sumamos números.'
     """
     first, *rest = [act for operation, act in _ACTS.items() if operation in done] or [_ACTS[Operation.RENAME]]
-    return told("esta noche", first) + tuple(one for act in rest for one in told("en algunos,", act))
+    others = (told("en algunos,", listed(acts, "o")) for acts in acts_told(rest))
+    return told("esta noche", first) + tuple(one for said in others for one in said)
 
 
 def opening_told(parts: int, words: ClassWords) -> Sequence[Sentences]:
