@@ -131,3 +131,32 @@ def test_stills_are_cut_to_what_stands_there() -> None:
     assert len(found) == 2
     assert all(scene.width < drawn.scenes[0].width for scene in found)
     assert all(0 < words.x < scene.width for scene in found for words in digits(scene).values())
+
+
+#: What is missing, and the row that finds it.
+MISSING = (
+    ("? + 128 = 304", "304 - 128"),
+    ("304 - ? = 128", "304 - 128"),
+    ("? - 128 = 176", "176 + 128"),
+    ("345 + ? + 67 = 540", "540 - 345 - 67"),
+    ("4000 - ? + 5 = 127", "4000 + 5 - 127"),
+    ("? + 1.75 = 4.2", "4.2 - 1.75"),
+    ("$10 - ? = $3.35", "$10 - $3.35"),
+    ("? = 1000000 - 345678", "1000000 - 345678"),
+)
+
+
+@pytest.mark.parametrize(("missing", "found_by"), MISSING)
+def test_a_missing_number_is_found_in_the_columns_of_the_row_that_finds_it(
+    missing: str, found_by: str
+) -> None:
+    """At the end the columns are those of the question that is left once the blank is alone."""
+    last, like = ({one.block: one for one in columns_states(worked(typed))} for typed in (missing, found_by))
+    assert last == like
+    assert len(columns_states(worked(missing))) == len(worked(missing).lines)
+
+
+def test_a_missing_number_in_no_columns_has_none() -> None:
+    """Wholes and pieces are not worked in columns, nor is a number that stands there already."""
+    assert columns_states(worked("9 - ? = 3 1/2")) == ()
+    assert columns_states(worked("? = 5")) == ()

@@ -164,6 +164,9 @@ def test_large_print_is_larger() -> None:
         ("95 + 17", 5, 4),
         ("12.05 - 3.8", 6, 4),
         ("120 + 45 - 78", 5, 8),
+        ("? + 128 = 304", 5, 4),
+        ("1000000 - ? = 345678", 9, 4),
+        ("? + 3.8 = 12.05", 6, 4),
     ],
 )
 def test_columns_are_measured_in_squares(typed: str, across: int, down: int) -> None:

@@ -174,10 +174,37 @@ def test_the_numbers_of_a_bar_can_be_read_at_home() -> None:
     assert min(box.points for box in pdf.signs(made(page))) >= 11.95
 
 
-@pytest.mark.parametrize("typed", ["304 - 128", "5.2 - 2.75", "5 5/8 in - 2 7/8 in", "5 1/6 + 2 3/6 - 1 5/6"])
-def test_the_last_words_are_on_the_page_of_the_questions(typed: str) -> None:
-    """Whole numbers and decimals take one page, and the last words stand alone on none."""
-    pages = pdf.words(made(family_page(worked_sheet(f"1. {typed}\n2. {typed}"))))
-    (last,) = [page for page in pages if "Listening helps" in page]
-    assert "Good questions" in last
-    assert len(pages) <= (1 if "in" not in typed and "/" not in typed else 2)
+@pytest.mark.parametrize(
+    "typed",
+    [
+        "304 - 128",
+        "5.2 - 2.75",
+        "5 5/8 in - 2 7/8 in",
+        "5 1/6 + 2 3/6 - 1 5/6",
+        "2 yd 1 ft 3 in - 1 yd 2 ft 8 in",
+        "? + 128 = 304",
+    ],
+)
+def test_what_runs_over_by_a_few_lines_is_set_closer_and_takes_one_page(typed: str) -> None:
+    """The questions and the last words stand with the rest, and no digit of a picture is smaller for it."""
+    page = made(family_page(worked_sheet(f"1. {typed}\n2. {typed}")))
+    (only,) = pdf.words(page)
+    assert "Good questions" in only
+    assert "Listening helps" in only
+    assert min(box.points for box in pdf.signs(page)) > 10
+
+
+def test_what_is_longer_than_a_page_begins_on_its_first() -> None:
+    """A million less something has twelve steps on the first page; the questions follow together."""
+    first, second = pdf.words(made(family_page(worked_sheet("1. 1000000 - 345678"))))
+    assert "How we do it in class" in first
+    assert "Good questions" in second
+    assert "Listening helps" in second
+
+
+def test_a_missing_number_is_shown_in_parts_and_in_columns() -> None:
+    """The bar says why it is taken away, the columns how; both are told in words."""
+    data: Any = data_of("1. ? + 128 = 304")
+    assert "across" in data["example"]["drawing"]
+    assert data["example"]["columns"]["alt"].startswith("In columns:")
+    assert "columns" not in data_of("1. 9 - ? = 3 1/2")["example"]

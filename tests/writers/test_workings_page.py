@@ -141,3 +141,14 @@ def test_columns_line_up(typed: str, rows: list[str]) -> None:
     for place in range(max(map(len, middles))):
         there = [row[place] for row in middles if len(row) > place]
         assert max(there) - min(there) < 0.5
+
+
+def test_a_missing_number_has_its_bar_and_its_columns() -> None:
+    """The lines that a pupil writes are equations, beside the columns; the bar stands under them."""
+    data: Any = workings_page(worked_sheet("1. ? + 128 = 304")).data
+    (shown,) = data["problems"]
+    assert [one["alt"][:10] for one in shown["columns"]] == ["In columns"]
+    assert "across" in shown["drawing"]
+    spoken = [line["formula"]["alt"] for line in shown["lines"] if "formula" in line]
+    assert len(spoken) == 2
+    assert not [said for said in spoken if said.startswith("equals")]

@@ -30,10 +30,11 @@ TOP = ROW + 1
 ROOM_DIGIT, ROOM_UNIT = 5, 23
 
 
-def bar(working: Working) -> Picture:
+def bar(working: Working, width: Fraction = WIDTH) -> Picture:
     """Draw a whole and its parts, a scene for every line; the blank is a question mark until it is found.
 
-    The blank is hatched in every scene, to distinguish it from the known parts without colour. Raises
+    The blank is hatched in every scene, to distinguish it from the known parts without colour. The whole
+    picture is ``width`` millimetres wide. Raises
     NotDrawnError for a problem that does not say what the whole and its parts are, and for a part that is too
     small to be seen beside the others.
 
@@ -51,7 +52,7 @@ def bar(working: Working) -> Picture:
     if found.smallest < LEAST_SHARE:
         msg = "one part is too small to be seen beside the others"
         raise NotDrawnError(msg, remedy="Choose another picture, or none.")
-    drawing = _BarDrawing.of(found, working.answer)
+    drawing = _BarDrawing.of(found, working.answer, width)
     return Picture(PictureKind.BAR, tuple(drawing.scene(_found(line)) for line in working.lines))
 
 
@@ -71,39 +72,48 @@ class _BarDrawing:
     """A whole and its parts laid out: where each part begins, and the place and row of each number below."""
 
     told: PartWhole
+    width: Fraction
     starts: tuple[Fraction, ...]
     places: tuple[Fraction, ...]
     rows: tuple[int, ...]
 
     @classmethod
-    def of(cls, told: PartWhole, answer: object) -> "_BarDrawing":
-        widths = [LONG * part.amount / told.whole.amount for part in told.parts]
+    def of(cls, told: PartWhole, answer: object, width: Fraction) -> "_BarDrawing":
+        long = width - 2 * MARGIN
+        widths = [long * part.amount / told.whole.amount for part in told.parts]
         starts = tuple(accumulate(widths[:-1], initial=MARGIN))
         rooms = [_room(answer if part.written is HOLE else part.written) for part in told.parts]
         middles = [start + width / 2 for start, width in zip(starts, widths, strict=True)]
         places = tuple(
-            min(max(middle, room / 2), WIDTH - room / 2) for middle, room in zip(middles, rooms, strict=True)
+            min(max(middle, room / 2), width - room / 2) for middle, room in zip(middles, rooms, strict=True)
         )
         beside = [
-            int(abs(x - middle) > width / 2) for x, middle, width in zip(places, middles, widths, strict=True)
+            int(abs(x - middle) > part / 2) for x, middle, part in zip(places, middles, widths, strict=True)
         ]
-        return cls(told, starts, places, rows(places, rooms, beside))
+        return cls(told, width, starts, places, rows(places, rooms, beside))
+
+    @property
+    def long(self) -> Fraction:
+        """Return how long the bar of the whole is."""
+        return self.width - 2 * MARGIN
 
     def scene(self, found: Quantity | type_hole) -> Scene:
         """Return the bars with what is found for the blank."""
         lower = TOP + TALL + BETWEEN
         height = lower + TALL + ROW * (max(self.rows) + 1) + 1
         pieces = [
-            Piece("whole", Box(MARGIN, TOP, LONG, TALL), _look(self.told.whole)),
-            Piece("number/whole", Words(WIDTH / 2, TOP - ROW / 2, _written(self.told.whole, found), DIGITS)),
+            Piece("whole", Box(MARGIN, TOP, self.long, TALL), _look(self.told.whole)),
+            Piece(
+                "number/whole", Words(self.width / 2, TOP - ROW / 2, _written(self.told.whole, found), DIGITS)
+            ),
         ]
         for at, part in enumerate(self.told.parts):
             pieces.extend(self._part(at, part, lower, found))
-        return Scene(WIDTH, height, tuple(pieces), tuple(self._descriptions(found)))
+        return Scene(self.width, height, tuple(pieces), tuple(self._descriptions(found)))
 
     def _part(self, at: int, part: Share, top: Fraction, found: Quantity | type_hole) -> Iterator[Piece]:
         """Draw a part and its number under it, with a line to it where it does not stand close by."""
-        box = Box(self.starts[at], top, LONG * part.amount / self.told.whole.amount, TALL)
+        box = Box(self.starts[at], top, self.long * part.amount / self.told.whole.amount, TALL)
         yield Piece(f"part/{at}", box, _look(part))
         x, y = self.places[at], top + TALL + ROW * self.rows[at] + ROW / 2
         middle = box.x + box.width / 2

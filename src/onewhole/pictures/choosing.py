@@ -11,9 +11,11 @@ from onewhole.number.quantity import Quantity
 from onewhole.pictures.area import area, of_sum
 from onewhole.pictures.arrays import arrays
 from onewhole.pictures.bar import LEAST_SHARE, bar
+from onewhole.pictures.bar_and_columns import with_columns
 from onewhole.pictures.blocks import blocks
 from onewhole.pictures.blocks_state import WAYS, blocks_of
 from onewhole.pictures.columns import columns
+from onewhole.pictures.columns_state import columns_states
 from onewhole.pictures.digits import can_be_read
 from onewhole.pictures.discs import discs
 from onewhole.pictures.grid import grid
@@ -72,7 +74,6 @@ from onewhole.working.quotients.partial_quotients import PARTIAL_QUOTIENTS
 from onewhole.working.quotients.share_units import SHARE_UNITS
 from onewhole.working.reasons.renaming import FewestPieces
 from onewhole.working.steps.work_steps import has_steps
-from onewhole.working.strategies.columns import COLUMNS
 from onewhole.working.strategies.count_up import COUNT_UP
 from onewhole.working.strategies.equal_shift import EQUAL_SHIFT
 from onewhole.working.strategies.from_whole import FROM_WHOLE
@@ -129,10 +130,10 @@ def refusal(working: Working, kind: PictureKind, paper: PicturePaper = PAGE) -> 
 def chosen(working: Working, paper: PicturePaper = PAGE) -> PictureKind | None:
     """Return the picture that suits a working best, or None when none does.
 
-    A whole with a part missing is a bar, a working in columns stands in columns, inches and their parts lie
-    along a ruler, jumping strategies go on a line, what is divided is given out to shares, whole numbers go
-    into blocks, hundredths on a grid; anything else is cut in strips, in rectangles when there are too many
-    parts, and stands on a line when there are too many wholes.
+    A whole with a part missing is a bar (on a board over the columns in which it is found), a working in
+    columns stands in columns, inches and their parts lie along a ruler, jumping strategies go on a line, what
+    is divided is given out to shares, whole numbers go into blocks, hundredths on a grid; anything else is cut
+    in strips, in rectangles when there are too many parts, and stands on a line when there are too many wholes.
 
     >>> from onewhole.statements.reading import read_statement
     >>> from onewhole.working.strategies.count_up import COUNT_UP
@@ -232,7 +233,7 @@ def _why(working: Working, kind: PictureKind, paper: PicturePaper) -> Unpictured
                 else NoArea()
             )
         case PictureKind.COLUMNS:
-            why = None if counted.strategy == COLUMNS.key else NotInColumns()
+            why = None if columns_states(counted) else NotInColumns()
         case _:
             assert_never(kind)
     if why is not None:
@@ -281,7 +282,7 @@ def _draw(working: Working, kind: PictureKind, paper: PicturePaper) -> Picture:
         case PictureKind.BLOCKS:
             return blocks(working, paper)
         case PictureKind.BAR:
-            return bar(working)
+            return with_columns(working) or bar(working) if paper.least else bar(working)
         case PictureKind.SHARES:
             return shares(working, paper)
         case PictureKind.AREA if _of_factors(working):

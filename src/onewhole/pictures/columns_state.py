@@ -8,10 +8,11 @@ from onewhole.number.ladder import TEN
 from onewhole.number.quantity import Quantity
 from onewhole.number.unit import Unit
 from onewhole.statements.expression import Sum, quantities
-from onewhole.statements.statement import Question, asked_quantities
+from onewhole.statements.statement import MissingNumber, Question, Statement, asked_quantities
 from onewhole.working.line import Line
+from onewhole.working.missing import alone_on_its_side
 from onewhole.working.reasons.columns import ColumnAdded, ColumnOpened, ColumnTaken, InColumns
-from onewhole.working.strategies.same_units import same_units
+from onewhole.working.strategies.same_units import Signed, same_units
 from onewhole.working.working import Working
 
 
@@ -58,7 +59,8 @@ class ColumnsState:
 def columns_states(working: Working) -> tuple[ColumnsState, ...]:
     """Return what stands in the columns at every line of a working that goes column by column.
 
-    Returns nothing for any other working.
+    Returns nothing for any other working. Where a number is missing, the columns are those in which it is
+    found, and they stand there from the first line on.
 
     >>> from onewhole.statements.reading import read_statement
     >>> from onewhole.working.strategies.columns import COLUMNS
@@ -83,9 +85,27 @@ def columns_states(working: Working) -> tuple[ColumnsState, ...]:
     return tuple(found)
 
 
+def laid_numbers(statement: Statement) -> Signed | None:
+    """Return the numbers that stand under each other where a problem is worked in columns, with their signs.
+
+    Where a number is missing, they are those by which it is found. None for what is no sum and no difference.
+
+    >>> from onewhole.statements.reading import read_statement
+    >>> [(str(number.value), taken) for number, taken in laid_numbers(read_statement("? + 128 = 304"))]
+    [('304', False), ('128', True)]
+    """
+    match statement:
+        case Question():
+            return asked_quantities(statement)
+        case MissingNumber():
+            return asked_quantities(Question(alone_on_its_side(statement).rest))
+        case _:
+            return None
+
+
 def _blocks(working: Working) -> Iterator[tuple[ColumnsState, tuple[Line, ...]]]:
     """Yield the columns as they stand at first, with the lines that work them."""
-    signed = asked_quantities(working.statement) if isinstance(working.statement, Question) else None
+    signed = laid_numbers(working.statement)
     lines = [line for line in working.lines if isinstance(line.because, InColumns)]
     if signed is None or not lines:
         return
@@ -98,8 +118,9 @@ def _blocks(working: Working) -> Iterator[tuple[ColumnsState, tuple[Line, ...]]]
         del waiting[:count]
         yield _laid(numbers, group, block, taken=taken), group
         said = group[-1].says
-        assert isinstance(said, Quantity | Sum), "a line of columns says an amount"
-        first = quantities(said)[0]
+        amount = said.rest if isinstance(said, MissingNumber) else said
+        assert isinstance(amount, Quantity | Sum), "a line of columns says an amount"
+        first = quantities(amount)[0]
 
 
 def _groups(lines: list[Line]) -> Iterator[tuple[Line, ...]]:

@@ -3,8 +3,9 @@
 from onewhole.languages.language import Language
 from onewhole.number.ladder import Style
 from onewhole.number.quantity import whole
+from onewhole.pictures.columns_state import laid_numbers
 from onewhole.statements.expression import minus, plus
-from onewhole.statements.statement import Comparison, Question, Relation, asked_quantities
+from onewhole.statements.statement import Comparison, Relation
 from onewhole.walkthroughs.cue import Cue, Role
 from onewhole.walkthroughs.memory import Memory, Once
 from onewhole.working.line import Line
@@ -21,9 +22,8 @@ def laid_cues(working: Working, memory: Memory, language: Language) -> list[Cue]
     """Say how numbers are written under each other, once in a film, and once for numbers with a point."""
     if not any(map(is_column, working.lines)):
         return []
-    statement = working.statement
-    signed = asked_quantities(statement) if isinstance(statement, Question) else None
-    pointed = any(number.ladder.style is Style.DECIMAL for number, _ in signed or ())
+    laid = laid_numbers(working.statement) or ()
+    pointed = any(number.ladder.style is Style.DECIMAL for number, _ in laid)
     if not memory.once(Once.POINTS if pointed else Once.COLUMNS):
         return []
     return [Cue(Role.LINE, memory.tell(language.opening.columns(pointed=pointed)))]

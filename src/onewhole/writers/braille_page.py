@@ -115,7 +115,8 @@ def _item(item: Instruction | Problem, worked: WorkedSheet) -> Block:
 
 
 def _under_each_other(entry: WorkedProblem) -> tuple[str, ...]:
-    return spatial(entry.statement) if entry.working and columns_states(entry.working) else ()
+    asks = isinstance(entry.statement, Question)
+    return spatial(entry.statement) if asks and entry.working and columns_states(entry.working) else ()
 
 
 def _answer(entry: WorkedProblem, language: Language) -> Block:

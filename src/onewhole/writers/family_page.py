@@ -10,6 +10,7 @@ from onewhole.languages.table import spoken_by
 from onewhole.pictures.choosing import picture
 from onewhole.pictures.columns import stills
 from onewhole.pictures.limits import MOST_WHOLES
+from onewhole.pictures.picture import PictureKind
 from onewhole.problems.about import most_first
 from onewhole.problems.needs import Operation, needs
 from onewhole.problems.numbers import numbers_of
@@ -129,10 +130,13 @@ def _example(shown: Working, words: ClassWords, *, large: bool) -> Json:
         "formula": formula(shown.statement, language=spoken_by(words)),
         "steps": steps,
     }
-    if columns := stills(shown):
-        found["drawing"] = columns_drawing(columns[-1], words, large=large)
-    elif drawn := picture(shown):
+    drawn, columns = picture(shown), stills(shown)
+    if drawn and (not columns or drawn.kind is PictureKind.BAR):
         found["drawing"] = drawing(drawn, words, large=large)
+    if columns:
+        found["columns" if "drawing" in found else "drawing"] = columns_drawing(
+            columns[-1], words, large=large
+        )
     return found
 
 

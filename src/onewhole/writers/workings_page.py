@@ -39,27 +39,34 @@ def _problem(entry: WorkedProblem, words: ClassWords, *, large: bool) -> Json:
             "because": spoken_by(words).page.the_answer,
         }
         return asked | {"strategy": "", "lines": [line]}
-    found = asked | lines_told(entry.working, words)
+    found = asked | lines_told(entry.working, words) | _in_columns(entry.working, words, large=large)
     drawn = picture(entry.working)
     if drawn and drawn.kind is PictureKind.COLUMNS:
-        return asked | _in_columns(entry.working, words, large=large)
+        return found
     return found | {"drawing": drawing(drawn, words, large=large)} if drawn else found
 
 
 def _in_columns(working: Working, words: ClassWords, *, large: bool) -> Json:
-    """Return a working with its columns drawn; a line that a pupil need not write is its reason alone."""
-    lines = [_line(line, words, leads=True) for line in working.lines[1:]]
+    """Return the columns of a working drawn, and its lines beside them; nothing of any other working.
+
+    A line that a pupil need not write is its reason alone.
+    """
+    drawn = stills(working)
+    if not drawn:
+        return {}
+    lines = [_line(line, words, leads=_chained(working)) for line in working.lines[1:]]
     short = [{"because": told["because"], "aside": True} if told.get("aside") else told for told in lines]
-    return lines_told(working, words) | {
-        "lines": short,
-        "columns": [columns_drawing(scene, words, large=large) for scene in stills(working)],
-    }
+    return {"lines": short, "columns": [columns_drawing(scene, words, large=large) for scene in drawn]}
+
+
+def _chained(working: Working) -> bool:
+    """Say whether lines begin with an equals sign, and are no equations of their own."""
+    return not any(isinstance(line.says, type(working.statement)) for line in working.lines)
 
 
 def lines_told(working: Working, words: ClassWords) -> Json:
     """Return the strategy's name, the lines after the problem itself, and the checks of a working."""
-    chained = not any(isinstance(line.says, type(working.statement)) for line in working.lines)
-    lines = [_line(line, words, leads=chained) for line in working.lines[1:]]
+    lines = [_line(line, words, leads=_chained(working)) for line in working.lines[1:]]
     return {
         "strategy": spoken_by(words).working.way(working, words),
         "lines": lines,

@@ -2,7 +2,7 @@
 
 import pytest
 
-from onewhole.marking.diagnosis.hypothesis import NO_PATTERN, Hypothesis, Reliability, hypotheses
+from onewhole.marking.diagnosis.hypothesis import NO_PATTERN, Done, Hypothesis, Reliability, hypotheses
 from onewhole.marking.diagnosis.unlisted import ActsOn
 from onewhole.misconceptions.catalogue import by_id
 from onewhole.misconceptions.pattern import Family
@@ -49,10 +49,10 @@ def test_the_one_for_the_narrower_kind_acts_where_both_show() -> None:
     assert pair.ids == ("A01", "A20")
 
 
-def test_where_nothing_is_taken_away_fewer_pupils_are_supposed() -> None:
+def test_what_is_done_where_a_pattern_shows() -> None:
     """Patterns of the sum on the page, and those of the differences."""
-    taking = {one.patterns[0]: one.taking for one in FOUND if len(one.patterns) == 1}
-    assert (taking["A01"], taking["P03"]) == (True, False)
+    done = {one.patterns[0]: one.done for one in FOUND if len(one.patterns) == 1}
+    assert (done["A01"], done["P03"]) == (Done.TAKING, Done.ADDING_OR_TIMES)
 
 
 def test_an_idea_akin_to_a_pattern_is_supposed_where_that_one_shows_twice() -> None:

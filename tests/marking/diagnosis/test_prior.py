@@ -1,11 +1,12 @@
 """What is supposed of a class, what is learnt, and how it is forgotten."""
 
+from collections.abc import Mapping
 from datetime import date
 from fractions import Fraction
 
 import pytest
 
-from onewhole.marking.diagnosis.hypothesis import Hypothesis, Reliability, hypotheses
+from onewhole.marking.diagnosis.hypothesis import Done, Hypothesis, Reliability, hypotheses
 from onewhole.marking.diagnosis.prior import (
     AS_PUPILS,
     BILLION,
@@ -20,6 +21,9 @@ from onewhole.marking.diagnosis.prior import (
     supposed,
 )
 from onewhole.marking.diagnosis.unlisted import ActsOn
+from onewhole.marking.reading.expected import expect
+from onewhole.problems.problem import Problem
+from onewhole.statements.reading import read_statement
 from tests.kit.answers import all_right, by_pattern
 from tests.kit.odds import PAGE, known, one, weighed
 
@@ -27,13 +31,13 @@ FOUND = hypotheses(known()[0])
 SHARES = dict(zip(FOUND, supposed(FOUND), strict=True))
 
 
-def _of(size: int, *, taking: bool | None = None) -> Fraction:
+def _of(size: int, done: Done | None = None, shares: Mapping[Hypothesis, int] = SHARES) -> Fraction:
     """The share supposed of all hypotheses with so many patterns."""
     held = sum(
         share
-        for hypothesis, share in SHARES.items()
+        for hypothesis, share in shares.items()
         if len(hypothesis.patterns) == size
-        and taking in {None, hypothesis.taking}
+        and done in {None, hypothesis.done}
         and hypothesis.only is hypothesis.unlisted is None
     )
     return Fraction(held, AS_PUPILS * BILLION)
@@ -41,10 +45,21 @@ def _of(size: int, *, taking: bool | None = None) -> Fraction:
 
 def test_as_many_pupils_have_a_pattern_as_were_counted() -> None:
     """13 steady in subtracting to 5.5 in adding (Cox 1974, ED 092 407), to 85 without; the rest is ours."""
-    one_taking, one_other, none = _of(1, taking=True), _of(1, taking=False), _of(0)
+    one_taking, one_other, none = _of(1, Done.TAKING), _of(1, Done.ADDING_OR_TIMES), _of(0)
     assert round(one_taking / none, 4) == round(Fraction(130, 850), 4)
     assert round(one_other / none, 4) == round(Fraction(55, 850), 4)
     assert abs(sum(SHARES.values()) - AS_PUPILS * BILLION) < len(SHARES)
+
+
+@pytest.mark.parametrize(
+    "typed", ["3/4 ? 5/6", "order 2/3, 1/2, 3/4", "round 4567 to the nearest hundred", "26 in = ? ft ? in"]
+)
+def test_where_nothing_is_worked_out_as_many_are_supposed_as_in_subtracting(typed: str) -> None:
+    """13 to 85 without: our own assumption, because no study counted it; 5.5 were counted for adding."""
+    found = hypotheses([expect(Problem("1", read_statement(typed), typed))])
+    assert {one.done for one in found if one.patterns} == {Done.OTHER}
+    shares = dict(zip(found, supposed(found), strict=True))
+    assert round(_of(1, Done.OTHER, shares) / _of(0, None, shares), 4) == round(Fraction(130, 850), 4)
 
 
 def test_a_few_pupils_have_an_idea_that_is_not_listed() -> None:

@@ -2,7 +2,7 @@
 
 from collections.abc import Collection, Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
-from enum import Enum
+from enum import Enum, IntEnum
 from itertools import combinations
 
 from onewhole.marking.diagnosis.unlisted import FEWEST, ActsOn, seen_on, where
@@ -11,6 +11,8 @@ from onewhole.problems.needs import Needs, Operation
 
 #: More than two patterns at once are not considered: a page is too short to identify them.
 MOST = 2
+#: What else was counted, beside taking away (:data:`~.prior.STEADY_COUNTED`).
+COUNTED = frozenset({Operation.ADD, Operation.MULTIPLY, Operation.DIVIDE})
 
 
 class Reliability(Enum):
@@ -21,12 +23,20 @@ class Reliability(Enum):
     SCATTERED = "scattered"
 
 
+class Done(IntEnum):
+    """What is done where a pattern shows; the first that holds. How many have an idea was counted in two."""
+
+    TAKING = 0
+    ADDING_OR_TIMES = 1
+    OTHER = 2
+
+
 @dataclass(frozen=True, slots=True)
 class Hypothesis:
     """A reliability alone, or a steady idea with sound reliability: one or two patterns, or one not listed.
 
-    If both patterns predict an answer, the first wins: the one for the narrower kind of problem. ``taking``
-    says that the patterns are about subtraction, where more pupils have one. ``unlisted`` says where an idea
+    If both patterns predict an answer, the first wins: the one for the narrower kind of problem. ``done``
+    says what is done where they show, on which it depends how many pupils have one. ``unlisted`` says where an idea
     acts that no pattern describes; it is then the only idea. A pattern may also be followed ``only`` on some
     sort of problem, and an idea that is not listed may there write what a pattern does (``like``): of a pupil
     who adds the pieces wherever a whole has to be opened, and nowhere else, nobody can say whether that is
@@ -39,7 +49,7 @@ class Hypothesis:
 
     reliability: Reliability
     patterns: tuple[str, ...] = ()
-    taking: bool = True
+    done: Done = Done.TAKING
     unlisted: ActsOn | None = None
     only: ActsOn | None = None
     like: str = ""
@@ -90,14 +100,12 @@ def hypotheses(asked: Sequence[Expected]) -> tuple[Hypothesis, ...]:
     (True, False)
     """
     kinds = _kinds(asked)
-    taking = {key: any(Operation.SUBTRACT in kind.operations for kind in kinds[key]) for key in kinds}
-    singles = [Hypothesis(Reliability.SOUND, (key,), taking[key]) for key in kinds]
+    done = {key: _done(kinds[key]) for key in kinds}
+    singles = [Hypothesis(Reliability.SOUND, (key,), done[key]) for key in kinds]
     cut = [key for key in kinds if _cut(asked, key)]
-    partly = [Hypothesis(Reliability.SOUND, (key,), taking[key], only=ActsOn.OPENING) for key in cut]
+    partly = [Hypothesis(Reliability.SOUND, (key,), done[key], only=ActsOn.OPENING) for key in cut]
     likes = [Hypothesis(Reliability.SOUND, unlisted=ActsOn.OPENING, like=key) for key in cut]
-    pairs = [
-        Hypothesis(Reliability.SOUND, pair, taking[pair[0]] or taking[pair[1]]) for pair in _pairs(kinds)
-    ]
+    pairs = [Hypothesis(Reliability.SOUND, pair, min(done[pair[0]], done[pair[1]])) for pair in _pairs(kinds)]
     unlisted = [Hypothesis(Reliability.SOUND, unlisted=one) for one in seen_on(asked)]
     akin = [
         Hypothesis(Reliability.SOUND, unlisted=ActsOn.EVERYWHERE, akin=key)
@@ -105,6 +113,14 @@ def hypotheses(asked: Sequence[Expected]) -> tuple[Hypothesis, ...]:
         if sum(key in one.shows for one in asked) >= FEWEST
     ]
     return (*NO_PATTERN, *singles, *pairs, *partly, *unlisted, *likes, *akin)
+
+
+def _done(kinds: Collection[Needs]) -> Done:
+    """Return what is done on problems of some kinds: taking away counts first."""
+    operations = {operation for kind in kinds for operation in kind.operations}
+    if Operation.SUBTRACT in operations:
+        return Done.TAKING
+    return Done.ADDING_OR_TIMES if operations & COUNTED else Done.OTHER
 
 
 def _cut(asked: Sequence[Expected], key: str) -> bool:
