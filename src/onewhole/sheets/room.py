@@ -8,6 +8,7 @@ from typing import NoReturn, assert_never
 
 from onewhole.errors import InputError
 from onewhole.number.ladder import Ladder
+from onewhole.number.quantity import Quantity, whole
 from onewhole.pictures.amounts import amounts
 from onewhole.pictures.columns_state import columns_states
 from onewhole.problems.numbers import numbers_of
@@ -219,28 +220,41 @@ def _answer(worked: WorkedProblem, header: Header) -> WorkPlace:
             width, height = min(max(width, ANSWER_MM), ROW_OF_NUMBERS_MM), rows * height
         case Question() | Rounding():
             width = max(width, ANSWER_MM)
-        case AnotherName() if over_a_line(worked.problem):
+        case AnotherName() if over_a_line(worked.problem, header.marks):
             width = max(width, ANSWER_MM)
+        case AnotherName(wanted=Ladder()) if isinstance(worked.answer, Quantity):
+            counts = [
+                written(whole(count), leads=False) for count in worked.answer.counts if count is not None
+            ]
+            width = max(BOX_MM, *(one.width + BAR_MM for one in counts))
         case MissingNumber() | AnotherName():
             width = max(width + BAR_MM, BOX_MM)
         case Comparison():
             width = LINE_MM
         case _:
             assert_never(worked.statement)
-    if header.marks is not CornerMarks.NONE and over_a_line(worked.problem):
+    if header.marks is not CornerMarks.NONE and over_a_line(worked.problem, header.marks):
         width, height = max(width, READ_MM[0]), max(height, READ_MM[1])
     return WorkPlace(width * scale, height * scale)
 
 
-def over_a_line(problem: Problem) -> bool:
-    """Say whether the answer to a problem stands over a line, and not in a hole or a ring of the problem."""
+def over_a_line(problem: Problem, marks: CornerMarks = CornerMarks.NONE) -> bool:
+    """Say whether the answer to a problem stands over a line, and not in holes or a ring of the problem.
+
+    With ``marks`` an answer in several units stands over one line, where it is read as one.
+
+    >>> from onewhole.statements.reading import read_statement
+    >>> asked = Problem("1", read_statement("26 in = ? ft ? in"), "")
+    >>> over_a_line(asked), over_a_line(asked, CornerMarks.LINES)
+    (False, True)
+    """
     match problem.statement:
         case Question() | Rounding() | Ordering() | Listing():
             return True
         case MissingNumber():
             return bool(problem.story)
         case AnotherName(wanted=Ladder(units=units)):
-            return bool(problem.story) or len(units) > 1
+            return bool(problem.story) or (len(units) > 1 and marks is not CornerMarks.NONE)
         case AnotherName():
             return True
         case Comparison(sign=sign):

@@ -53,7 +53,7 @@ def read_at(problem: WorkedProblem, marks: CornerMarks) -> Json:
     if marks is CornerMarks.NONE:
         return {}
     found: Json = {"reads": problem.label}
-    if not over_a_line(problem.problem):
+    if not over_a_line(problem.problem, marks):
         return found
     right = problem.answer
     if not isinstance(right, Quantity):

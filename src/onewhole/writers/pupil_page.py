@@ -168,9 +168,9 @@ def _asks(problem: Problem) -> bool:
 
 
 def _answer(problem: WorkedProblem, needed: Room, marks: CornerMarks) -> Json:
-    """Give the answer a line, or make the hole or the ring in the formula large enough to write in."""
+    """Give the answer a line, or make the holes or the ring in the formula large enough to write in."""
     size = _size(needed.answer) | read_at(problem, marks)
-    return {"answer": size} if over_a_line(problem.problem) else {"inside": size}
+    return {"answer": size} if over_a_line(problem.problem, marks) else {"inside": size}
 
 
 def _room(needed: Room) -> Json:

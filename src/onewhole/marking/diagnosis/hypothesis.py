@@ -36,7 +36,7 @@ class Hypothesis:
     """A reliability alone, or a steady idea with sound reliability: one or two patterns, or one not listed.
 
     If both patterns predict an answer, the first wins: the one for the narrower kind of problem. ``done``
-    says what is done where they show, on which it depends how many pupils have one. ``unlisted`` says where an idea
+    says what is done where they show: how many pupils have one depends on it. ``unlisted`` says where an idea
     acts that no pattern describes; it is then the only idea. A pattern may also be followed ``only`` on some
     sort of problem, and an idea that is not listed may there write what a pattern does (``like``): of a pupil
     who adds the pieces wherever a whole has to be opened, and nowhere else, nobody can say whether that is

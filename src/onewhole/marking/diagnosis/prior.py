@@ -12,12 +12,13 @@ from onewhole.problems.traps import is_core
 
 #: Prior: of a thousand pupils so many have one steady pattern in subtraction, and in the other operations.
 #: That 13 in 100 pupils of grades 2 to 6 had a systematic error in subtracting, and 5 to 6 in adding,
-#: multiplying and dividing: Cox (1974), ED 092 407 (abstract), for columns of whole numbers. That it holds for
-#: mixed numbers is our own assumption, and so is how many have two.
+#: multiplying and dividing: Cox (1974), ED 092 407 (abstract), for columns of whole numbers. That it holds
+#: for mixed numbers is our own assumption, and so is how many have two.
 STEADY_TAKING, STEADY_COUNTED, STEADY_TWO = 130, 55, 20
 #: Where nothing is worked out (numbers are compared, put in order, rounded, written in other units or forms)
-#: Cox counted nothing. That it is as many as in subtracting is our own assumption; where decimals are compared
-#: it is more (about 40 in 100 of Year 5 choose by length: Steinle & Stacey, summary, University of Melbourne).
+#: Cox counted nothing. That it is as many as in subtracting is our own assumption; where decimals are
+#: compared it is more (about 40 in 100 of Year 5 choose by length: Steinle & Stacey, summary, University of
+#: Melbourne).
 STEADY_OTHER = 130
 #: So many have a steady idea that no pattern describes; set on invented classes (docs/lab.md).
 STEADY_UNLISTED, STEADY_AKIN, STEADY_PARTLY, STEADY_LIKE = 25, 6, 2, 10
