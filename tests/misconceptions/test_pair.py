@@ -1,5 +1,6 @@
 import pytest
 
+from onewhole.misconceptions.catalogue import shows
 from onewhole.misconceptions.pair import like_parts, pair_of, unlike_parts
 from onewhole.statements.reading import read_statement
 
@@ -49,3 +50,20 @@ def test_unlike_parts() -> None:
     assert (found.first.amounts, found.second.amounts) == ((5, 3), (2, 1))
     for problem in ("4 - 3/8", "3/8 - 1/8", "5 3/5 + 2 1/7"):
         assert unlike_parts(read_statement(problem), taken=True) is None
+
+
+@pytest.mark.parametrize(
+    "typed", ["3 x 2/5", "24 x 36", "1/2 x 3/4", "345 + 128 + 67", "304 - 128", "7/8 - 3/8", "1/2 + 1/3"]
+)
+def test_a_result_that_is_missing_first_shows_what_the_question_shows(typed: str) -> None:
+    """``? = 3 x 2/5`` is answered as ``3 x 2/5 = ?`` is, and so are its patterns."""
+    first, last = (
+        [(slip.pattern, slip.wrote) for slip in shows(read_statement(one))] for one in (f"? = {typed}", typed)
+    )
+    assert first == last
+    assert first
+
+
+def test_a_number_alone_is_no_question_of_another_name() -> None:
+    """``? = 12/18`` asks for no simpler form."""
+    assert shows(read_statement("? = 12/18")) == ()

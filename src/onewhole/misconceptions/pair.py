@@ -38,23 +38,28 @@ def pair_of(statement: Statement) -> Pair | None:
     >>> pair_of(read_statement("4 - 1 3/8")).second.counts
     (1, 3)
     """
-    question = _question(statement)
-    signed = asked_quantities(question) if question else None
-    if question is None or signed is None or len(signed) != PAIR:
+    question = as_question(statement)
+    signed = asked_quantities(question) if isinstance(question, Question) else None
+    if not isinstance(question, Question) or signed is None or len(signed) != PAIR:
         return None
     (first, _), (second, taken) = signed
     return Pair(question.asked, first, second, taken)
 
 
-def _question(statement: Statement) -> Question | None:
-    """Read ``? = 4 - 1 3/8`` as the question it is."""
+def as_question(statement: Statement) -> Statement:
+    """Read ``? = 4 - 1 3/8`` as the question it is; anything else, and ``? = 5/6``, is returned as it is.
+
+    >>> from onewhole.statements.reading import read_statement
+    >>> as_question(read_statement("? = 3 x 2/5")) == read_statement("3 x 2/5")
+    True
+    """
     match statement:
-        case Question():
+        case MissingNumber(Quantity()):
             return statement
         case MissingNumber(rest, gap, beside=()) if gap.alone and not statement.gap_taken:
             return Question(rest)
         case _:
-            return None
+            return statement
 
 
 def like_parts(statement: Statement, *, taken: bool) -> tuple[Pair, PairState] | None:

@@ -9,6 +9,7 @@ from onewhole.misconceptions.attempt import Attempt, BelowZeroError, answer_clai
 from onewhole.misconceptions.bend import Bend, BentTry, Try
 from onewhole.misconceptions.case import Case
 from onewhole.misconceptions.in_order import in_order, pairs_of
+from onewhole.misconceptions.pair import as_question
 from onewhole.misconceptions.slip import Slip
 from onewhole.misconceptions.source import Source
 from onewhole.misconceptions.thought import Thought
@@ -132,7 +133,7 @@ class Pattern:
             return None
         if isinstance(statement, Ordering):
             return next(filter(None, map(self.case, pairs_of(statement))), None)
-        return Case(statement, slip)
+        return Case(as_question(statement), slip)
 
     @property
     def example_case(self) -> Case:
@@ -160,7 +161,7 @@ def _tried(pattern: Pattern, statement: Statement) -> Attempt | None:
     try:
         if isinstance(statement, Ordering):
             return in_order(statement, pattern.attempt) if pattern.family is Family.COMPARISON else None
-        return pattern.attempt(statement)
+        return pattern.attempt(as_question(statement))
     except BelowZeroError:
         return None
 

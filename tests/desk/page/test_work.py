@@ -1,5 +1,7 @@
 """A typed problem worked line by line."""
 
+from collections.abc import Callable
+
 import pytest
 
 from onewhole.desk.page.work import ToldUnsuitedError, as_object, told, work, work_every_way
@@ -103,3 +105,15 @@ def test_the_class_has_its_own_word() -> None:
 def test_a_missing_number_is_told() -> None:
     """The number that was looked for stands under the working."""
     assert told(work("7 2/6 = 6 ?/6"))[-1] == "  The missing number is 8."
+
+
+@pytest.mark.parametrize("typed", ["0.5 x $3.25", "2 - 5 + 4"])
+@pytest.mark.parametrize("way", [work, work_every_way])
+def test_what_is_read_and_not_worked_is_refused_with_its_place(
+    typed: str, way: Callable[[str], object]
+) -> None:
+    """A part of a price, and what runs below zero: what is wrong, where it stands, what to do."""
+    with pytest.raises(NotWorkedError) as refused:
+        way(typed)
+    assert (refused.value.line, refused.value.column) == (1, 1)
+    assert refused.value.remedy

@@ -7,7 +7,7 @@ from onewhole.notations.sentences.text import text_of
 from onewhole.statements.reading import read_statement
 from onewhole.statements.statement import AnotherName, Question, Statement
 from onewhole.working.alone import joined_in_steps
-from onewhole.working.questions import DoesNotSuitError, for_question, suiting
+from onewhole.working.questions import DoesNotSuitError, NotWorkedError, for_question, suiting
 from onewhole.working.strategies.table import USUAL
 from onewhole.working.way import NamedWay
 from onewhole.working.ways import way_named
@@ -37,7 +37,7 @@ def work(problem: str, *, strategy: str | None = None) -> Working:
 
     ``strategy`` is a key (``regroup_first``) or its usual name; None takes the way that is taught first and
     suits. Raises ReadingError with line and column for text that is no problem, UnknownStrategyError,
-    DoesNotSuitError with the reason why a strategy does not suit.
+    DoesNotSuitError with the reason why a strategy does not suit, NotWorkedError for what is not worked.
 
     >>> from onewhole.notations.text import text
     >>> text(work("7 2/6 - 3 5/6").answer)
@@ -50,6 +50,8 @@ def work(problem: str, *, strategy: str | None = None) -> Working:
         if isinstance(statement, Question):
             raise ToldUnsuitedError(statement, unsuited) from None
         raise
+    except NotWorkedError as refused:
+        raise _at_its_start(refused) from None
 
 
 def work_every_way(problem: str) -> tuple[Working, ...]:
@@ -64,7 +66,15 @@ def work_every_way(problem: str) -> tuple[Working, ...]:
         return (worked(statement, USUAL), *([in_steps] if in_steps else []))
     if not isinstance(statement, Question):
         return (worked(statement, USUAL),)
-    return tuple(worked(statement, strategy) for strategy in suiting(statement))
+    try:
+        return tuple(worked(statement, strategy) for strategy in suiting(statement)) or (work(problem),)
+    except NotWorkedError as refused:
+        raise _at_its_start(refused) from None
+
+
+def _at_its_start(refused: NotWorkedError) -> NotWorkedError:
+    """Say where a problem stands that can be read and is not worked: all of it is meant."""
+    return NotWorkedError(refused.what, remedy=refused.remedy, line=1, column=1)
 
 
 def told(working: Working, whole: str = "whole", *, brief: bool = False, blank: int = 0) -> tuple[str, ...]:

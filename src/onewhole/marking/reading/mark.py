@@ -20,6 +20,7 @@ from onewhole.number.quantity import Quantity, overfull, usual
 from onewhole.number.unit import Kind
 from onewhole.number.with_minus import WithMinus
 from onewhole.problems.worked import WorkedProblem
+from onewhole.statements.clock_sides import time_asked
 from onewhole.statements.expression import WithRemainder
 from onewhole.statements.listing import Listing
 from onewhole.statements.statement import AnotherName, NumberRow, Ordering, Question, Relation
@@ -175,7 +176,7 @@ def _right(asked: Expected, written: Written, read: Outcome, wanted: FormWanted)
         if alike(form) != alike(read) and wanted.meets(form) and (not named or named.answered_by(form))
     )
     renamed = tuple(dict.fromkeys(others))
-    missed = again or not wanted.meets(read)
+    missed = again or _on_no_clock(asked, read) or not wanted.meets(read)
     wanted_unit = asked.right.ladder.mark if isinstance(asked.right, Quantity) else ""
     missing = read.kind is Kind.NUMBER and bool(wanted_unit) and not read.ladder.mark
     remarks = (
@@ -184,6 +185,15 @@ def _right(asked: Expected, written: Written, read: Outcome, wanted: FormWanted)
         *([Remark.UNIT_MISSING] if missing else []),
     )
     return Mark(label, written, Verdict.FORM if missed else Verdict.RIGHT, forms, None, remarks, renamed)
+
+
+def _on_no_clock(asked: Expected, read: Quantity) -> bool:
+    """Say whether a time of day is asked for and written as no clock shows it: 10:80 for 11:20."""
+    match asked.problem.statement:
+        case Question(says) if time_asked(says):
+            return not read.ladder.clock
+        case _:
+            return False
 
 
 def _as_given(asked: Expected, read: Quantity) -> bool:
