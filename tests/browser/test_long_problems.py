@@ -71,3 +71,17 @@ def test_nothing_runs_off_a_phone(door: Served, browser: Browser) -> None:
                 page.goto(f"{door.base}/mine/1/night/{night}/{step}")
                 page.wait_for_load_state("load")
                 assert not runs_off(page), (night, step)
+
+
+#: Formulas that are pushed along, or stick out of what they stand in.
+PUSHED = """() => [...document.querySelectorAll(".ask-about, .wide, .wide math, .ask-about math")]
+  .filter((one) => one.clientWidth && one.scrollWidth > one.clientWidth + 1).map((one) => one.textContent)"""
+
+
+def test_a_long_row_of_numbers_goes_on_in_the_next_line_on_a_phone(door: Served, browser: Browser) -> None:
+    """Of the five numbers to be put in order none has to be looked for at the side, nor in the evidence."""
+    with window(browser, door.address, PHONE) as page:
+        page.goto(f"{door.base}/mine/1/night/1/tomorrow")
+        page.wait_for_load_state("load")
+        page.evaluate("document.querySelectorAll('details').forEach((one) => { one.open = true; })")
+        assert page.evaluate(PUSHED) == []
