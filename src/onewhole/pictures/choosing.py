@@ -131,9 +131,10 @@ def chosen(working: Working, paper: PicturePaper = PAGE) -> PictureKind | None:
     """Return the picture that suits a working best, or None when none does.
 
     A whole with a part missing is a bar (on a board over the columns in which it is found), a working in
-    columns stands in columns, inches and their parts lie along a ruler, jumping strategies go on a line, what
-    is divided is given out to shares, whole numbers go into blocks, hundredths on a grid; anything else is cut
-    in strips, in rectangles when there are too many parts, and stands on a line when there are too many wholes.
+    columns stands in columns, inches and their parts lie along a ruler, jumping strategies go on a line,
+    what is divided is given out to shares, whole numbers go into blocks, hundredths on a grid; anything else
+    is cut in strips, in rectangles when there are too many parts, and stands on a line when there are too
+    many wholes.
 
     >>> from onewhole.statements.reading import read_statement
     >>> from onewhole.working.strategies.count_up import COUNT_UP
