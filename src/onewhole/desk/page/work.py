@@ -7,7 +7,8 @@ from onewhole.notations.sentences.text import text_of
 from onewhole.statements.reading import read_statement
 from onewhole.statements.statement import AnotherName, Question, Statement
 from onewhole.working.alone import joined_in_steps
-from onewhole.working.questions import DoesNotSuitError, NotWorkedError, for_question, suiting
+from onewhole.working.not_worked import NotWorkedError
+from onewhole.working.questions import DoesNotSuitError, for_question, suiting
 from onewhole.working.strategies.table import USUAL
 from onewhole.working.way import NamedWay
 from onewhole.working.ways import way_named
