@@ -1,6 +1,7 @@
 """The Page desk without a browser: what its acts answer, what they refuse."""
 
 import json
+import re
 from collections.abc import Iterator
 from datetime import timedelta
 from html import escape, unescape
@@ -250,6 +251,9 @@ def test_help_is_reached_from_every_page_and_its_examples_are_right(door: Opened
     """Each stands there to be copied, is read, and each of its problems is worked; so does every setting."""
     shown = door.get("/mine/1/help").text
     assert unescape(shown).count(STORY) >= 2
+    regions = re.findall(r'role="region" aria-label="([^"]+)"|<h2 id="[^"]+">([^<]+)', shown)
+    names = [(label or heading).casefold() for label, heading in regions]
+    assert len(names) == len(set(names)) > 12, "no two parts of a page are called the same"
     for name, typed in EXAMPLES.items():
         assert f">{escape(typed)}</pre>" in shown, name
         worked = WorkedSheet(read_sheet(typed))
