@@ -1,4 +1,4 @@
-"""Numbers heard otherwise, in a real browser on a phone: said again or kept, by keyboard, by the rules of axe."""
+"""Numbers heard otherwise, in a real browser on a phone: said again or kept, by the rules of axe."""
 
 import json
 from collections.abc import Iterator
