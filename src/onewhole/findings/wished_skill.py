@@ -38,7 +38,12 @@ class WishedSkill(StrEnum):
     STEPS = "several steps"
     FACTORS = "factors and multiples"
     ROUND = "rounding"
+    ROUND_WHOLE = "round whole numbers"
+    ROUND_DECIMALS = "round decimals"
     ORDER = "ordering"
+    ORDER_DECIMALS = "order decimals"
+    DECIMAL_NAMES = "decimals and fractions"
+    TIMES_LONG = "times two digits"
     CONVERT = "conversions"
     CLOCK = "clock times"
     MONEY = "money"
@@ -62,8 +67,13 @@ WITHOUT_REGROUPING = frozenset(
         WishedSkill.TIMES_WHOLE,
         WishedSkill.STEPS,
         WishedSkill.FACTORS,
+        WishedSkill.TIMES_LONG,
+        WishedSkill.DECIMAL_NAMES,
         WishedSkill.ROUND,
+        WishedSkill.ROUND_WHOLE,
+        WishedSkill.ROUND_DECIMALS,
         WishedSkill.ORDER,
+        WishedSkill.ORDER_DECIMALS,
         WishedSkill.CONVERT,
         WishedSkill.CLOCK,
     }

@@ -19,7 +19,9 @@ _HEADS: Mapping[str, Mapping[Wished, str]] = MappingProxyType(
             Wished.WHOLE: "whole numbers: adding and taking away",
             Wished.FACTORS: "factors and multiples",
             Wished.TIMES_WHOLE: "whole numbers: multiplying",
+            Wished.TIMES_LONG: "whole numbers: multiplying by two digits",
             Wished.COMPARE_WHOLE: "whole numbers: which is more",
+            Wished.ROUND_WHOLE: "whole numbers: rounding",
         },
         "fractions": {
             Wished.FRACTIONS: "fractions, like denominators",
@@ -38,6 +40,9 @@ _HEADS: Mapping[str, Mapping[Wished, str]] = MappingProxyType(
             Wished.ADD_DECIMALS: "decimals: adding",
             Wished.DECIMALS: "decimals: adding and taking away",
             Wished.COMPARE_DECIMALS: "decimals: which is more",
+            Wished.ORDER_DECIMALS: "decimals in order",
+            Wished.ROUND_DECIMALS: "decimals: rounding",
+            Wished.DECIMAL_NAMES: "decimals and fractions: another name",
         },
         "measures": {
             Wished.SUBTRACT_MEASURES: "measures: taking away",

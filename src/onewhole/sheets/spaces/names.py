@@ -38,6 +38,11 @@ def other_names(wishes: Wishes) -> Iterator[ProblemForm]:
         yield ProblemForm(f"{{0}}/{denominator}", (tops,))
         yield ProblemForm("{0}", (mixed_numbers(denominator, wishes.largest),))
     yield ProblemForm("{0} as a fraction", (range(2, wishes.largest + 1),))
+    yield from of_decimals(wishes)
+
+
+def of_decimals(_: Wishes) -> Iterator[ProblemForm]:
+    """Yield decimals as fractions, and tenths and hundredths as decimals: 4.NF.C.6."""
     yield ProblemForm("{0}", (decimals(1, 0),))
     yield ProblemForm("{0}", (decimals(2, 0),))
     yield ProblemForm("{0} as a fraction", (decimals(2, 0),))

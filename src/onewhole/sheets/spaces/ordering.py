@@ -27,5 +27,12 @@ def ordering(wishes: Wishes) -> Iterator[ProblemForm]:
         yield from _asked(whole, both, tuple(f"{count} {small}" for count in range(ratio + 1, 4 * ratio)))
 
 
+def of_decimals(wishes: Wishes) -> Iterator[ProblemForm]:
+    """Yield tenths, hundredths and thousandths, so that the longest is not always the most: 5.NBT.A.3.b."""
+    tenths, hundredths, thousandths = (decimals(places, min(2, wishes.largest)) for places in (1, 2, 3))
+    yield from _asked(tenths, hundredths, thousandths)
+    yield from _asked(hundredths, thousandths, thousandths)
+
+
 def _asked(*numbers: Sequence[object]) -> Iterator[ProblemForm]:
     yield from (ProblemForm(asked, numbers) for asked in ASKED)

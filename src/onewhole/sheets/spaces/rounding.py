@@ -9,13 +9,13 @@ from onewhole.sheets.wishes import Wishes
 USUAL_DIGITS = 4
 #: The places of a whole number, the smallest first; the largest number has more digits than these.
 PLACES = ("ten", "hundred", "thousand", "ten thousand")
+#: The places to which a number with one, two or three places is rounded.
+DECIMAL_PLACES = (("whole number",), ("whole number", "tenth"), ("tenth", "hundredth"))
 
 
 def rounding(wishes: Wishes) -> Iterator[ProblemForm]:
     """Yield whole numbers to each place but the first, decimals, mixed numbers, measures and money."""
-    digits = wishes.digits or USUAL_DIGITS
-    for place in PLACES[: digits - 1]:
-        yield ProblemForm(f"round {{0}} to the nearest {place}", (numbers_of_length(digits),))
+    yield from of_whole_numbers(wishes)
     yield ProblemForm("round {0} to the nearest tenth", (decimals(2, wishes.largest),))
     yield ProblemForm("round {0} to the nearest whole number", (decimals(1, wishes.largest),))
     for denominator in wishes.denominators:
@@ -31,3 +31,17 @@ def rounding(wishes: Wishes) -> Iterator[ProblemForm]:
         yield ProblemForm(f"round {{0}} {large} {{1}} {small} to the nearest {called}", (counts, rest))
     cents = [f"{at:02}" for at in range(1, 100)]
     yield ProblemForm("round ${0}.{1} to the nearest dollar", (counts, cents))
+
+
+def of_whole_numbers(wishes: Wishes) -> Iterator[ProblemForm]:
+    """Yield whole numbers to each place but the first."""
+    digits = wishes.digits or USUAL_DIGITS
+    for place in PLACES[: digits - 1]:
+        yield ProblemForm(f"round {{0}} to the nearest {place}", (numbers_of_length(digits),))
+
+
+def of_decimals(wishes: Wishes) -> Iterator[ProblemForm]:
+    """Yield tenths, hundredths and thousandths to each place before their last one: 5.NBT.A.4."""
+    for places, asked in enumerate(DECIMAL_PLACES, start=1):
+        for place in asked:
+            yield ProblemForm(f"round {{0}} to the nearest {place}", (decimals(places, wishes.largest),))

@@ -8,6 +8,7 @@ from onewhole.sheets.wishes import Wishes
 
 #: So many digits the largest number has where nothing is wished; grade 4 goes on to six.
 USUAL_DIGITS = 4
+THREE = 3
 
 
 def taken(wishes: Wishes) -> Iterator[ProblemForm]:
@@ -40,6 +41,12 @@ def multiplied(wishes: Wishes) -> Iterator[ProblemForm]:
     yield ProblemForm("{0} x {1}", (two, two))
     for length in range(3, min(digits, USUAL_DIGITS) + 1):
         yield ProblemForm("{0} x {1}", (numbers_of_length(length), range(2, 10)))
+
+
+def multiplied_by_two_digits(wishes: Wishes) -> Iterator[ProblemForm]:
+    """Yield numbers of three digits or more times one of two: 5.NBT.B.5 (CCSSM 2010)."""
+    for length in range(THREE, (wishes.digits or THREE) + 1):
+        yield ProblemForm("{0} x {1}", (numbers_of_length(length), numbers_of_length(2)))
 
 
 def _lengths(wishes: Wishes) -> tuple[range, range]:

@@ -1,0 +1,201 @@
+"""A night of a year composed: when its day comes, with what the class has shown meanwhile."""
+
+from collections.abc import Collection, Iterable, Iterator, Sequence
+from contextlib import suppress
+from dataclasses import dataclass, replace
+from datetime import date
+from hashlib import sha256
+from itertools import chain, islice
+from math import floor
+
+from onewhole.desk.classes.year_plan import YearNight
+from onewhole.desk.page.compose import compose
+from onewhole.desk.page.stories import tell
+from onewhole.errors import InputError, OnewholeError
+from onewhole.findings.wished_skill import LIKE, WishedSkill
+from onewhole.notations.text import text
+from onewhole.number.quantity import Quantity
+from onewhole.problems.answer import answer
+from onewhole.problems.problem import Problem
+from onewhole.problems.twins import twin_key
+from onewhole.problems.worked import WorkedProblem
+from onewhole.sheets.clash import ClashError
+from onewhole.sheets.document import Sheet
+from onewhole.sheets.header import Header
+from onewhole.sheets.spaces.amounts import mixed_numbers
+from onewhole.sheets.spaces.form import ProblemForm
+from onewhole.sheets.spaces.table import forms_of
+from onewhole.sheets.stories import NoStoryError
+from onewhole.sheets.wishes import OpenQuestion, Wishes
+from onewhole.sheets.worked import WorkedSheet
+from onewhole.sheets.writing import write_sheet
+from onewhole.sheets.years.topic import TopicPage
+from onewhole.sheets.years.year_wishes import YearWishes
+from onewhole.statements.reading import read_statement
+from onewhole.statements.statement import Statement
+
+#: So many problems of a page of a story topic are told as word problems; our own.
+STORIES = 2
+#: So many problems of a skill are looked at to know how long one takes, and to find one that is free.
+LOOKED_AT, SEARCHED = 6, 200
+#: A page has at least so many problems of its own skill.
+FEWEST = 3
+
+
+class NoPageError(InputError):
+    """No page is composed for a night."""
+
+
+@dataclass(frozen=True, slots=True)
+class NightComposed:
+    """The page of a night as typed, how many minutes it takes, and what was not as usual."""
+
+    sheet: Sheet
+    minutes: int
+    told: tuple[str, ...]
+
+    @property
+    def typed(self) -> str:
+        """Return the page as it is typed."""
+        return write_sheet(self.sheet)
+
+
+def compose_night(
+    night: YearNight,
+    year: YearWishes,
+    header: Header,
+    *,
+    before: Collection[Statement] = (),
+    back: Sequence[str] = (),
+    questions: Sequence[OpenQuestion] = (),
+) -> NightComposed:
+    """Compose the page of a night: problems of its topic, and some of topics that come back.
+
+    ``before`` are problems of earlier nights, none of which comes again; ``back`` are problems with which the
+    class comes back to what its answers say is due: they come before what the plan has for the night.
+    ``questions`` are those that answers left open. The page keeps to the minutes of the year. Raises
+    NoPageError for a night on which nothing can be asked yet.
+    """
+    if night.page is None or night.of is None:
+        what = f"there is nothing yet that could come back on {night.day.isoformat()}"
+        raise NoPageError(what, remedy="Type a page on the topic of the week.")
+    gone = {twin_key(one) for one in before}
+    returning = list(back)
+    for topic in night.back:
+        if len(returning) >= max(len(night.back), len(back)):
+            break
+        page = topic.pages[night.at % len(topic.pages)]
+        taken = gone | {twin_key(read_statement(one)) for one in returning}
+        returning += islice(_free(page, night.at, taken), 1)
+    header = replace(header, title=_title(night), date="", minutes=None, recipe="", grade=year.grade)
+    avoid = tuple(text(one) for one in before)
+    number = min(year.problems, _room(night, year, returning))
+    wishes = Wishes(
+        skill=night.page.skill,
+        denominators=night.page.denominators,
+        digits=night.page.digits,
+        number=number,
+        minutes=year.minutes,
+        back=tuple(returning),
+        avoid=avoid,
+        questions=tuple(questions),
+        seed=night.day.toordinal(),
+    )
+    sheet, told = _fitting(wishes, header)
+    if night.own and night.of.stories:
+        sheet = _told(sheet, night, year.minutes)
+    minutes = _minutes(sheet)
+    return NightComposed(sheet, minutes, told)
+
+
+def _title(night: YearNight) -> str:
+    topic = night.of.called if night.of else ""
+    return f"Week {night.week.number}: {topic}"
+
+
+def _fitting(wishes: Wishes, header: Header) -> tuple[Sheet, tuple[str, ...]]:
+    """Compose with as many problems as find room, and as much of what comes back."""
+    last: ClashError | None = None
+    for number in range(wishes.number, len(wishes.back), -1):
+        with suppress(ClashError):
+            made = compose(replace(wishes, number=number), header=header)
+            sheet = made.sheet
+            return replace(sheet, header=replace(sheet.header, recipe="")), made.notes
+    for count in range(len(wishes.back) - 1, -1, -1):
+        try:
+            made = compose(replace(wishes, number=FEWEST + count, back=wishes.back[:count]), header=header)
+        except ClashError as clash:
+            last = clash
+        else:
+            return replace(made.sheet, header=replace(made.sheet.header, recipe="")), made.notes
+    assert last is not None
+    raise last
+
+
+def _room(night: YearNight, year: YearWishes, returning: Sequence[str]) -> int:
+    """Return how many problems the minutes have room for, by the longest of some of them."""
+    assert night.page is not None
+    left = year.minutes - sum(_takes(read_statement(one)) for one in returning)
+    longest = max((_takes(one) for one in islice(_askable(night.page, night.at), LOOKED_AT)), default=1)
+    return len(returning) + max(FEWEST, floor(left / longest))
+
+
+def _told(sheet: Sheet, night: YearNight, minutes: int) -> Sheet:
+    """Tell some problems as word problems, while the minutes last."""
+    items = list(sheet.items)
+    told = 0
+    for at, one in enumerate(items):
+        if told == STORIES or not isinstance(one, Problem):
+            continue
+        with suppress(NoStoryError):
+            words = tell(one.typed, seed=night.at).words
+            items[at] = replace(one, story=words)
+            if _minutes(replace(sheet, items=tuple(items))) <= minutes:
+                told += 1
+            else:
+                items[at] = one
+    return replace(sheet, items=tuple(items))
+
+
+def _minutes(sheet: Sheet) -> int:
+    return -(-sum(2 * one.minutes for one in WorkedSheet(sheet).problems) // 2)
+
+
+def _takes(statement: Statement) -> float:
+    return WorkedProblem(Problem("1", statement, text(statement))).minutes
+
+
+def _free(page: TopicPage, seed: int, taken: Collection[object]) -> Iterator[str]:
+    """Yield problems of a skill, none a twin of those that are taken."""
+    for one in islice(_askable(page, seed), SEARCHED):
+        if twin_key(one) not in taken:
+            yield text(one)
+
+
+def _askable(page: TopicPage, seed: int) -> Iterator[Statement]:
+    """Yield problems of a skill, its forms in turn, in an order that the seed gives."""
+    wishes = Wishes(skill=page.skill, denominators=page.denominators, digits=page.digits, seed=seed)
+    forms = sorted(_forms(wishes), key=lambda form: sha256(f"{seed} {form.template}".encode()).digest())
+    walks = [form.walk(seed, SEARCHED) for form in forms]
+    for typed in chain.from_iterable(zip(*walks, strict=False)) if walks else ():
+        try:
+            statement = read_statement(typed)
+            right = answer(statement)
+        except OnewholeError:
+            continue
+        if not isinstance(right, Quantity) or right.value:
+            yield statement
+
+
+def _forms(wishes: Wishes) -> Iterable[ProblemForm]:
+    if wishes.skill not in LIKE:
+        return [form for row in forms_of(wishes) for form in row if form.size]
+    signs = {WishedSkill.ADD: "+", WishedSkill.SUBTRACT: "-"}.get(wishes.skill, "+-")
+    return [
+        ProblemForm(f"{{0}} {sign} {{1}}", (numbers, numbers))
+        for sign in signs
+        for one in wishes.denominators
+        if (numbers := mixed_numbers(one, wishes.largest))
+    ]
+
+
