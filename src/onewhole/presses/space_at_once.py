@@ -5,6 +5,7 @@
 
 from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
+from functools import lru_cache
 from itertools import combinations
 
 import numpy as np
@@ -231,7 +232,8 @@ def _field(denominator: int, wishes: Wishes, doubts: Sequence[Doubt], crowd: int
         return _Field(every, np.empty(0, dtype=np.int64), ())
     shared = np.logical_and.reduce([_shared(chunk) for chunk in chunks])
     trap = np.concatenate([_traps(chunk, shared) for chunk in chunks])
-    fine = suits(every, wishes.strategy) & ~_comes_again(every, wishes)
+    fine = suits(every, wishes.strategy)
+    fine[_come_again(denominator, wishes, taken=taken)] = False
     if not wishes.doubles:
         fine &= ~doubled(every)
     sort = sorts(every)
@@ -261,13 +263,18 @@ def _traps(chunk: _Worked, shared: NDArray[np.bool_]) -> Counts:
     return count
 
 
-def _comes_again(t: Table, wishes: Wishes) -> Mask:
-    """Say which problems were asked on the last nights."""
-    seen = set(wishes.avoid)
-    again = np.zeros(len(t), dtype=bool)
-    if seen:
-        again[[at for at, one in enumerate(likes(t)) if one.typed in seen]] = True
-    return again
+def _come_again(denominator: int, wishes: Wishes, *, taken: bool) -> list[int]:
+    """Return the places of the problems that were asked on the last nights."""
+    if not wishes.avoid:
+        return []
+    places = _places(denominator, wishes.largest, taken=taken)
+    return [places[typed] for typed in wishes.avoid if typed in places]
+
+
+@lru_cache(maxsize=32)
+def _places(denominator: int, largest: int, *, taken: bool) -> Mapping[str, int]:
+    """Return where each problem of a table stands, as it is typed."""
+    return {one.typed: at for at, one in enumerate(likes(table(denominator, largest, taken=taken)))}
 
 
 def doubled(t: Table) -> Mask:

@@ -66,7 +66,7 @@ class DrawnProblem:
     statement: Statement
     group: int
 
-    @property
+    @cached_property
     def typed(self) -> str:
         """Return the problem as it is typed."""
         return text(self.statement)
@@ -154,13 +154,15 @@ def draw(wishes: Wishes) -> DrawnProblems:
         digits=wishes.digits,
         doubles=wishes.doubles,
         strategy=wishes.strategy,
-        avoid=wishes.avoid,
         seed=wishes.seed,
     )
-    return _draw(kept)
+    found = _draw(kept)
+    gone = frozenset(wishes.avoid)
+    left = tuple(one for one in found.problems if one.typed not in gone)
+    return DrawnProblems(left, found.drawn) if len(left) < len(found.problems) else found
 
 
-@lru_cache(maxsize=16)
+@lru_cache(maxsize=48)
 def _draw(wishes: Wishes) -> DrawnProblems:
     rows, seen, whole = tuple(filter(None, forms_of(wishes))), set[Hashable](), True
     plenty = sum(form.size for row in rows for form in row) >= PLENTY * MOST_PROBLEMS
@@ -209,7 +211,7 @@ def _askable(form: ProblemForm, wishes: Wishes, looked: int) -> Iterator[Stateme
             continue
         if not wishes.doubles and len(set(numbers)) < len(numbers):
             continue
-        if _suits(statement, wishes.strategy) and text(statement) not in wishes.avoid:
+        if _suits(statement, wishes.strategy):
             yield statement
 
 

@@ -3,6 +3,7 @@
 from collections import defaultdict
 from collections.abc import Hashable, Sequence
 from dataclasses import dataclass
+from functools import lru_cache
 
 from onewhole.sheets.candidates import PageCandidate, ProblemClass
 from onewhole.sheets.drawing import DrawnProblem, DrawnSort, draw
@@ -30,16 +31,21 @@ class DrawnSpace:
 
 def drawn_space(wishes: Wishes, doubts: Sequence[Doubt]) -> DrawnSpace:
     """Return the drawn problems by problem class."""
-    found = draw(wishes)
+    found, asked = draw(wishes), tuple(doubts)
     classes: dict[tuple[DrawnSort, int, int, int], list[DrawnProblem]] = defaultdict(list)
     for one in found.problems:
-        told = sum(int(doubt.settled(one.wrote, "right")) << at for at, doubt in enumerate(doubts))
-        classes[one.sort, one.group, one.level, told].append(one)
+        classes[one.sort, one.group, one.level, _told(one, asked)].append(one)
     kinds = tuple(
         ProblemClass(sort, group, level, told, len(members), 0, place, _always(members))
         for place, ((sort, group, level, told), members) in enumerate(classes.items())
     )
     return DrawnSpace(kinds, found.drawn, tuple(map(tuple, classes.values())))
+
+
+@lru_cache(maxsize=4096)
+def _told(one: DrawnProblem, doubts: tuple[Doubt, ...]) -> int:
+    """Return a bit for each doubt that a problem settles; the same once more costs nothing."""
+    return sum(int(doubt.settled(one.wrote, "right")) << at for at, doubt in enumerate(doubts))
 
 
 def _always(members: Sequence[DrawnProblem]) -> tuple[tuple[int, Hashable], ...]:

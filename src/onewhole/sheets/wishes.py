@@ -4,6 +4,7 @@ from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 from enum import StrEnum
 from fractions import Fraction
+from functools import lru_cache
 
 from onewhole.errors import InputError
 from onewhole.findings.standard import GRADE_4
@@ -182,4 +183,9 @@ def _check_denominators(denominators: tuple[int, ...]) -> None:
 
 
 def _plain(avoid: Iterable[str]) -> Iterable[str]:
-    return (text(read_statement(typed)) for typed in avoid)
+    return map(_written, avoid)
+
+
+@lru_cache(maxsize=4096)
+def _written(typed: str) -> str:
+    return text(read_statement(typed))

@@ -1,9 +1,9 @@
 """A night of a year composed: when its day comes, with what the class has shown meanwhile."""
 
-from collections.abc import Collection, Iterable, Iterator, Sequence
+from collections.abc import Collection, Container, Hashable, Iterable, Iterator, Sequence
 from contextlib import suppress
 from dataclasses import dataclass, replace
-from datetime import date
+from functools import lru_cache
 from hashlib import sha256
 from itertools import chain, islice
 from math import floor
@@ -11,16 +11,19 @@ from math import floor
 from onewhole.desk.classes.year_plan import YearNight
 from onewhole.desk.page.compose import compose
 from onewhole.desk.page.stories import tell
+from onewhole.desk.page.wished_page import ROOM_TO_AVOID
 from onewhole.errors import InputError, OnewholeError
 from onewhole.findings.wished_skill import LIKE, WishedSkill
 from onewhole.notations.text import text
 from onewhole.number.quantity import Quantity
 from onewhole.problems.answer import answer
+from onewhole.problems.needs import Operation, needs
 from onewhole.problems.problem import Problem
 from onewhole.problems.twins import twin_key
 from onewhole.problems.worked import WorkedProblem
 from onewhole.sheets.clash import ClashError
 from onewhole.sheets.document import Sheet
+from onewhole.sheets.drawing import draw
 from onewhole.sheets.header import Header
 from onewhole.sheets.spaces.amounts import mixed_numbers
 from onewhole.sheets.spaces.form import ProblemForm
@@ -40,6 +43,8 @@ STORIES = 2
 LOOKED_AT, SEARCHED = 6, 200
 #: A page has at least so many problems of its own skill.
 FEWEST = 3
+#: So many problems for each of a page stay free to choose from.
+KEPT_FREE = 3
 
 
 class NoPageError(InputError):
@@ -65,30 +70,30 @@ def compose_night(
     year: YearWishes,
     header: Header,
     *,
-    before: Collection[Statement] = (),
+    before: Collection[str] = (),
     back: Sequence[str] = (),
     questions: Sequence[OpenQuestion] = (),
 ) -> NightComposed:
     """Compose the page of a night: problems of its topic, and some of topics that come back.
 
-    ``before`` are problems of earlier nights, none of which comes again; ``back`` are problems with which the
-    class comes back to what its answers say is due: they come before what the plan has for the night.
+    ``before`` are problems of earlier nights as typed: none comes again while others are left. ``back`` are
+    problems with which the class comes back to what its answers say is due: they come before what the plan
+    has for the night.
     ``questions`` are those that answers left open. The page keeps to the minutes of the year. Raises
     NoPageError for a night on which nothing can be asked yet.
     """
     if night.page is None or night.of is None:
         what = f"there is nothing yet that could come back on {night.day.isoformat()}"
         raise NoPageError(what, remedy="Type a page on the topic of the week.")
-    gone = {twin_key(one) for one in before}
+    gone = set(map(_twin, before))
     returning = list(back)
     for topic in night.back:
         if len(returning) >= max(len(night.back), len(back)):
             break
         page = topic.pages[night.at % len(topic.pages)]
-        taken = gone | {twin_key(read_statement(one)) for one in returning}
+        taken = gone | set(map(_twin, returning))
         returning += islice(_free(page, night.at, taken), 1)
     header = replace(header, title=_title(night), date="", minutes=None, recipe="", grade=year.grade)
-    avoid = tuple(text(one) for one in before)
     number = min(year.problems, _room(night, year, returning))
     wishes = Wishes(
         skill=night.page.skill,
@@ -97,15 +102,47 @@ def compose_night(
         number=number,
         minutes=year.minutes,
         back=tuple(returning),
-        avoid=avoid,
         questions=tuple(questions),
-        seed=night.day.toordinal(),
+        seed=night.of.week,
     )
+    wishes = replace(wishes, avoid=_avoided(wishes, before))
     sheet, told = _fitting(wishes, header)
     if night.own and night.of.stories:
         sheet = _told(sheet, night, year.minutes)
     minutes = _minutes(sheet)
     return NightComposed(sheet, minutes, told)
+
+
+def _avoided(wishes: Wishes, before: Collection[str]) -> tuple[str, ...]:
+    """Return the problems of earlier nights that could come again, the latest first, while there is room.
+
+    Where a skill has few problems, those of the nights longest ago may come again.
+    """
+    room, found = ROOM_TO_AVOID, list[str]()
+    if wishes.skill in LIKE:
+        could: Container[str] = {one for one in before if _is_like(one)}
+        most = len(before)
+    else:
+        drawn = [one.typed for one in draw(wishes).problems]
+        could, most = set(drawn), max(0, len(drawn) - KEPT_FREE * wishes.number)
+    for one in reversed(tuple(before)):
+        if one in could:
+            room -= len(one) + 1
+            if room < 0 or len(found) == most:
+                break
+            found.append(one)
+    return tuple(found)
+
+
+@lru_cache(maxsize=8192)
+def _is_like(typed: str) -> bool:
+    wanted = needs(read_statement(typed))
+    return len(wanted.denominators) == 1 and set(wanted.operations) <= {Operation.ADD, Operation.SUBTRACT}
+
+
+@lru_cache(maxsize=8192)
+def _twin(typed: str) -> Hashable:
+    return twin_key(read_statement(typed))
 
 
 def _title(night: YearNight) -> str:
@@ -114,22 +151,24 @@ def _title(night: YearNight) -> str:
 
 
 def _fitting(wishes: Wishes, header: Header) -> tuple[Sheet, tuple[str, ...]]:
-    """Compose with as many problems as find room, and as much of what comes back."""
-    last: ClashError | None = None
-    for number in range(wishes.number, len(wishes.back), -1):
+    """Compose with as many problems as find room, then with less that comes back.
+
+    Raises ClashError where not even a short page can be composed.
+    """
+    tries = [(number, len(wishes.back)) for number in range(wishes.number, len(wishes.back), -2)]
+    tries += [(FEWEST + count, count) for count in range(len(wishes.back) - 1, -1, -1)]
+    with suppress(ClashError):
+        return _composed(wishes, header)
+    open_wishes = replace(wishes, regrouping=None)
+    for number, count in tries:
         with suppress(ClashError):
-            made = compose(replace(wishes, number=number), header=header)
-            sheet = made.sheet
-            return replace(sheet, header=replace(sheet.header, recipe="")), made.notes
-    for count in range(len(wishes.back) - 1, -1, -1):
-        try:
-            made = compose(replace(wishes, number=FEWEST + count, back=wishes.back[:count]), header=header)
-        except ClashError as clash:
-            last = clash
-        else:
-            return replace(made.sheet, header=replace(made.sheet.header, recipe="")), made.notes
-    assert last is not None
-    raise last
+            return _composed(replace(open_wishes, number=number, back=wishes.back[:count]), header)
+    return _composed(replace(open_wishes, number=FEWEST, back=(), avoid=()), header)
+
+
+def _composed(wishes: Wishes, header: Header) -> tuple[Sheet, tuple[str, ...]]:
+    made = compose(wishes, header=header)
+    return replace(made.sheet, header=replace(made.sheet.header, recipe="")), made.notes
 
 
 def _room(night: YearNight, year: YearWishes, returning: Sequence[str]) -> int:
@@ -197,5 +236,3 @@ def _forms(wishes: Wishes) -> Iterable[ProblemForm]:
         for one in wishes.denominators
         if (numbers := mixed_numbers(one, wishes.largest))
     ]
-
-

@@ -97,7 +97,7 @@ def year_plan(wishes: YearWishes) -> YearPlan:
 
 @lru_cache(maxsize=4096)
 def _gap(days: tuple[int, ...]) -> timedelta:
-    """Return how long after the last of some days a skill is due that was practised on them, counted from 0."""
+    """Return how long after the last of some days a skill is due that was practised on them."""
     left = _left(days)
     return left.due - left.last
 
