@@ -66,3 +66,16 @@ def days_of_pupils(door: Opened) -> None:
     assert _row_changed(door, form_to(told.text, DAYS), {}).status == 303
     left = {"K01": PupilDays(None, date(2026, 12, 1)), "K02": PupilDays(None, date(2026, 12, 2))}
     assert pupil_days_of(book, 1) == left
+
+
+def year_of_a_class(door: Opened) -> None:
+    """The second window is told, and what it typed stays in its field, to be sent once more."""
+    year = "/mine/1/year"
+    old = form_to(door.get(year).text, year)
+    assert send_form(door, old, typed="first day: 2026-09-08").status == 303
+    told = send_form(door, old, typed="first day: 2026-08-24")
+    assert (told.status, "another window changed it" in told.text) == (409, True)
+    again = form_to(told.text, year)
+    assert again.value("typed") == "first day: 2026-08-24"
+    assert send_form(door, again).status == 303
+    assert form_to(door.get(year).text, year).value("typed") == "first day: 2026-08-24"

@@ -30,6 +30,7 @@ VERBS: dict[str, str] = {
     "plan": "Print the morning page and practice for every group.",
     "again": "Print a short page like a sheet, with new numbers, to check again.",
     "reached": "See who reached the bar on a page.",
+    "year": "Plan a school year week by week, and compose its nights.",
     "papers": "Say who got a page, who was away, and whose paper is late.",
     "scores": "Show right of tried by pupil and night, for a grade book too.",
     "keep": "Back up and restore the file of a class; give out or erase a child.",

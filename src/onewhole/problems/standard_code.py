@@ -17,7 +17,7 @@ from onewhole.statements.listing import Listing
 from onewhole.statements.statement import AnotherName, Question, Statement
 from onewhole.working.steps.work_steps import has_steps
 
-THIRD = 3
+THIRD, FIFTH = 3, 5
 TENTHS_AND_HUNDREDTHS = (10, 100)
 #: Decimals to hundredths are compared in grade 4, to thousandths in grade 5.
 PLACES_OF_GRADE_4 = 2
@@ -47,7 +47,7 @@ def standard_code(statement: Statement, grade: int = 4, *, story: bool = False) 
     if found is not None and any(one.ladder.mark for one in numbers if one.kind is Kind.NUMBER):
         return "4.MD.A.2"
     if found is None or found.operation is Operation.RENAME:
-        return _another_name(statement, numbers)
+        return _another_name(statement, numbers, grade)
     joined = {Operation.ADD, Operation.SUBTRACT} & set(wanted.operations)
     match found.operation:
         case Operation.ROUND:
@@ -57,7 +57,7 @@ def standard_code(statement: Statement, grade: int = 4, *, story: bool = False) 
         case Operation.DIVIDE:
             return _divided(found, numbers, grade)
         case Operation.FIND if not joined:
-            return _another_name(statement, numbers)
+            return _another_name(statement, numbers, grade)
         case Operation.ADD | Operation.SUBTRACT | Operation.FIND:
             return _joined(found.units, wanted, numbers, grade, story=story)
         case _:
@@ -75,10 +75,10 @@ def _only_multiplied(asked: Expression) -> bool:
             return isinstance(asked, Quantity)
 
 
-def _another_name(statement: Statement, numbers: tuple[Quantity, ...]) -> str:
+def _another_name(statement: Statement, numbers: tuple[Quantity, ...], grade: int) -> str:
     units = _units(numbers)
     if units is Units.MEASURES:
-        return "4.MD.A.1"
+        return "4.MD.A.1" if grade < FIFTH else "5.MD.A.1"
     if units is Units.DECIMALS or _wanted(statement) is NumberForm.DECIMAL:
         return "4.NF.C.6"
     if _wanted(statement) is NumberForm.SIMPLEST:

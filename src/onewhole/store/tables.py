@@ -110,6 +110,16 @@ night_names = Table(
     _digest(),
 )
 
+#: The year of a class as its teacher typed it.
+years = Table(
+    "years",
+    METADATA,
+    Column("class_number", Number, ForeignKey("classes.number"), primary_key=True),
+    Column("typed", ExactText, nullable=False),
+    Column("written", Moment, nullable=False),
+    _digest(),
+)
+
 #: The highest number ever given in a table whose rows are deleted: no number is given twice.
 numbers_given = Table(
     "numbers_given",

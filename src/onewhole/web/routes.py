@@ -27,6 +27,7 @@ from onewhole.web.pages import (
     walkthrough,
     week,
     welcome,
+    year,
 )
 
 #: The pages of one night of a class.
@@ -197,6 +198,11 @@ _CLASS: tuple[PageRoute | PageMount, ...] = (
     PageRoute("GET", "/scores", scores.look),
     PageRoute("GET", "/scores/scores.csv", scores.as_csv),
     PageRoute("GET", "/scores/scores.xlsx", scores.as_xlsx),
+    PageRoute("GET", "/year", year.look),
+    PageRoute("POST", "/year", year.keep, fields=year.KEEP, use=FileUse.TRANSACTION),
+    PageRoute("POST", "/year/night", year.compose, fields=year.COMPOSE),
+    PageRoute("GET", "/year/year.pdf", year.as_pdf),
+    PageRoute("GET", "/year/year.ics", year.as_ics),
     PageRoute("GET", "/class/days", class_days.look),
     PageRoute(
         "POST",

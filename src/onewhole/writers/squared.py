@@ -13,10 +13,12 @@ LETTERS = Fraction(33, 10)
 _MONTHS = ("Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec")
 
 
-def squared_page(name: str, title: str, told: str, width: Fraction, height: Fraction) -> Element:
+def squared_page(
+    name: str, title: str, told: str, width: Fraction, height: Fraction, *, grid: bool = True
+) -> Element:
     """Return an empty drawing of squared paper with its title and what it says in words.
 
-    ``name`` is its class, and begins the ids of title and description.
+    ``name`` is its class, and begins the ids of title and description. Without ``grid`` the paper is blank.
     """
     page = Element(
         "svg",
@@ -33,7 +35,8 @@ def squared_page(name: str, title: str, told: str, width: Fraction, height: Frac
     SubElement(page, "title", {"id": f"{name}-title"}).text = title
     SubElement(page, "desc", {"id": f"{name}-told"}).text = told
     SubElement(page, "rect", {"width": mm(width), "height": mm(height), "fill": PAPER})
-    line(page, _squares(width, height), FAINT, GRID)
+    if grid:
+        line(page, _squares(width, height), FAINT, GRID)
     return page
 
 

@@ -3,6 +3,7 @@
 from collections.abc import Collection, Container, Hashable, Iterable, Iterator, Sequence
 from contextlib import suppress
 from dataclasses import dataclass, replace
+from fractions import Fraction
 from functools import lru_cache
 from hashlib import sha256
 from itertools import chain, islice
@@ -19,6 +20,7 @@ from onewhole.number.quantity import Quantity
 from onewhole.problems.answer import answer
 from onewhole.problems.needs import Operation, needs
 from onewhole.problems.problem import Problem
+from onewhole.problems.story_asks import NoStoryError
 from onewhole.problems.twins import twin_key
 from onewhole.problems.worked import WorkedProblem
 from onewhole.sheets.clash import ClashError
@@ -28,7 +30,6 @@ from onewhole.sheets.header import Header
 from onewhole.sheets.spaces.amounts import mixed_numbers
 from onewhole.sheets.spaces.form import ProblemForm
 from onewhole.sheets.spaces.table import forms_of
-from onewhole.sheets.stories import NoStoryError
 from onewhole.sheets.wishes import OpenQuestion, Wishes
 from onewhole.sheets.worked import WorkedSheet
 from onewhole.sheets.writing import write_sheet
@@ -175,7 +176,9 @@ def _room(night: YearNight, year: YearWishes, returning: Sequence[str]) -> int:
     """Return how many problems the minutes have room for, by the longest of some of them."""
     assert night.page is not None
     left = year.minutes - sum(_takes(read_statement(one)) for one in returning)
-    longest = max((_takes(one) for one in islice(_askable(night.page, night.at), LOOKED_AT)), default=1)
+    longest = max(
+        (_takes(one) for one in islice(askable(night.page, night.at), LOOKED_AT)), default=Fraction(1)
+    )
     return len(returning) + max(FEWEST, floor(left / longest))
 
 
@@ -200,19 +203,19 @@ def _minutes(sheet: Sheet) -> int:
     return -(-sum(2 * one.minutes for one in WorkedSheet(sheet).problems) // 2)
 
 
-def _takes(statement: Statement) -> float:
+def _takes(statement: Statement) -> Fraction:
     return WorkedProblem(Problem("1", statement, text(statement))).minutes
 
 
 def _free(page: TopicPage, seed: int, taken: Collection[object]) -> Iterator[str]:
     """Yield problems of a skill, none a twin of those that are taken."""
-    for one in islice(_askable(page, seed), SEARCHED):
+    for one in islice(askable(page, seed), SEARCHED):
         if twin_key(one) not in taken:
             yield text(one)
 
 
-def _askable(page: TopicPage, seed: int) -> Iterator[Statement]:
-    """Yield problems of a skill, its forms in turn, in an order that the seed gives."""
+def askable(page: TopicPage, seed: int) -> Iterator[Statement]:
+    """Yield problems of a page, its forms in turn, in an order that the seed gives."""
     wishes = Wishes(skill=page.skill, denominators=page.denominators, digits=page.digits, seed=seed)
     forms = sorted(_forms(wishes), key=lambda form: sha256(f"{seed} {form.template}".encode()).digest())
     walks = [form.walk(seed, SEARCHED) for form in forms]

@@ -84,6 +84,7 @@ class DataPlace(Enum):
     SHEET_VERSIONS = _table("the pages as they were typed", "sheet_versions", HowHeld.TYPED, Erasing.STAYS)
     NIGHTS = _table("which page went home on which day", "nights", HowHeld.NOTHING, Erasing.STAYS)
     NIGHT_NAMES = _table("a night's own name", "night_names", HowHeld.TYPED, Erasing.STAYS)
+    YEARS = _table("the class's year as it was typed", "years", HowHeld.TYPED, Erasing.STAYS)
     NUMBERS = _table(
         "the last number that a class, a page and a night got",
         "numbers_given",

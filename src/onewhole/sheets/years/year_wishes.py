@@ -1,6 +1,6 @@
 """A year as a teacher types it: a setting a line, as at the top of a sheet."""
 
-from collections.abc import Callable, Iterator, Mapping
+from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 from datetime import date
 from difflib import get_close_matches
@@ -19,6 +19,8 @@ FEWEST_PROBLEMS = 4
 #: More days than these without school are a slip of the keys.
 LONGEST_FREE = 60
 FIRST_YEAR, LAST_YEAR = 2000, 2999
+#: More mistakes than these are counted and not told.
+MOST_TOLD = 20
 
 
 class YearError(InputError):
@@ -54,10 +56,11 @@ class YearWishes:
     left_out: tuple[int, ...] = ()
 
 
-def read_year(typed: str) -> YearWishes:
+def read_year(typed: str, file: str | None = None) -> YearWishes:
     r"""Read a year as typed; every setting but the first day may be left out.
 
-    Raises YearError with every mistake, each with its line and column.
+    ``file`` is the name the teacher knows the text by. Raises YearError with every mistake, each with its
+    line and column.
 
     >>> read_year("first day: 2026-09-08\nnights: Mon Tue Thu\nno school: 2026-11-26 to 2026-11-27").minutes
     20
@@ -74,9 +77,21 @@ def read_year(typed: str) -> YearWishes:
         remedy = "Write it as: first day: 2026-09-08"
         mistakes.append(YearError("the first day of the year is not there", line=1, column=1, remedy=remedy))
     if mistakes:
-        error = YearError("; ".join(str(one).rstrip(".") for one in mistakes))
-        error.mistakes = tuple(mistakes)
-        raise error
+        raise gathered(mistakes, file)
+    return found
+
+
+def gathered(mistakes: Sequence[InputError], file: str | None) -> YearError:
+    """Make one refusal of all the mistakes in a year."""
+    placed = [one.placed(file=file) for one in mistakes]
+    if len(placed) == 1:
+        (only,) = placed
+        found = YearError(only.what, file=file, line=only.line, column=only.column, remedy=only.remedy)
+    else:
+        told = "\n".join(f"  {one}" for one in placed[:MOST_TOLD])
+        more = f"\n  and {len(placed) - MOST_TOLD} more" if len(placed) > MOST_TOLD else ""
+        found = YearError(f"{len(placed)} things in this year need a change:\n{told}{more}")
+    found.mistakes = tuple(placed)
     return found
 
 
