@@ -1,6 +1,6 @@
 """A year in rows: a week a row for the table, a topic a row for the picture."""
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from datetime import date
 from fractions import Fraction
@@ -13,6 +13,7 @@ from onewhole.writers.squared import day_name, month_name, squared_page, words
 
 #: Letters of the names, and of the months.
 _NAME, _MONTH = Fraction(31, 10), Fraction(13, 5)
+_WEEKS_FOR_A_NAME = 2
 #: Longer names are cut at a word in the picture; the table beside it has them whole.
 _LONGEST = 44
 #: Words in the place of a topic once all are taught.
@@ -75,12 +76,20 @@ def year_picture(rows: Sequence[YearRow], *, grid: bool = True) -> str:
     draw(page, scene, ClassWords())
     for at, row in enumerate(topics, start=1):
         words(page, EDGE, top_of(at) + ROW * 7 / 10, _short(_begun(row.called)), "start", size=_NAME)
-    month = ""
-    for row in rows:
-        if (named := month_name(row.nights[0])) != month:
-            words(page, left_of(row.week), HEAD - Fraction(6), named, "start", size=_MONTH)
-        month = named
+    for week, month in _months(rows):
+        words(page, left_of(week), HEAD - Fraction(6), month, "start", size=_MONTH)
     return tostring(page, encoding="unicode")
+
+
+def _months(rows: Sequence[YearRow]) -> Iterator[tuple[int, str]]:
+    """Yield each month with its first week, where there is room for its name before the next one."""
+    begins = [
+        (row.week, month_name(row.nights[0]))
+        for before, row in zip((None, *rows), rows, strict=False)
+        if before is None or month_name(before.nights[0]) != month_name(row.nights[0])
+    ]
+    ends = [week for week, _ in begins[1:]] + [len(rows) + 1]
+    return (one for one, end in zip(begins, ends, strict=True) if end - one[0] >= _WEEKS_FOR_A_NAME)
 
 
 def _told(row: YearRow, back: frozenset[int]) -> str:
