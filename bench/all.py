@@ -22,6 +22,7 @@ BENCHES = (
     "marking_grid",
     "start",
     "year",
+    "year_plan",
     "tomorrow",
     "digests",
     "skills",

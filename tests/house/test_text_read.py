@@ -48,6 +48,8 @@ READERS = {
     "desk/classes/every_night.py": "a date or part of a title that a teacher looks for",
     "desk/classes/night_summary.py": KEPT,
     "desk/classes/page_for.py": "what a teacher types: groups, codes and names",
+    "sheets/years/year_wishes.py": "a typed year: its settings, line by line",
+    "writers/calendar_file.py": "a calendar has its own signs and cuts its lines",
     "cli/verbs/papers.py": "a code and a day typed at the terminal",
     "presses/workbook_writing.py": "signs that XML cannot hold",
     "desk/classes/pupil_codes.py": "typed codes and names of pupils",

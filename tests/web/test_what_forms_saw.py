@@ -39,7 +39,7 @@ from tests.kit.pasted_window import pasted
 from tests.kit.photo_windows import checked_by_form, checked_by_script, paper_wishes_kept
 from tests.kit.rounds import lived_in
 from tests.kit.routes import ROUTES
-from tests.kit.two_windows import days_of_pupils, for_whom, papers_of_a_night, send_form
+from tests.kit.two_windows import days_of_pupils, for_whom, papers_of_a_night, send_form, year_of_a_class
 
 CLASS, FIRST, NIGHT = "/mine/1/class", "/mine/1/night/1", "/mine/1/night/9"
 

@@ -13,7 +13,7 @@ EDGE, NAMES, HEAD = Fraction(1), Fraction(76), Fraction(10)
 WEEK, ROW = Fraction(3), Fraction(27, 5)
 #: How far a box keeps off the lines of its week and row.
 INSET = Fraction(2, 5)
-DIGITS = Fraction(12, 5)
+DIGITS = Fraction(5, 2)
 #: The number of every so many weeks stands over them: there is no room for all.
 NUMBERED = 4
 

@@ -11,11 +11,9 @@ from onewhole.notations.svg import draw
 from onewhole.pictures.year_weeks import EDGE, HEAD, ROW, TopicWeeks, left_of, top_of, year_weeks
 from onewhole.writers.squared import day_name, month_name, squared_page, words
 
-#: Letters of the names, and of the months.
-_NAME, _MONTH = Fraction(31, 10), Fraction(13, 5)
-_WEEKS_FOR_A_NAME = 2
-#: Longer names are cut at a word in the picture; the table beside it has them whole.
-_LONGEST = 44
+#: Letters of the names, and of the months: 10 points.
+_NAME, _MONTH = Fraction(353, 100), Fraction(353, 100)
+_WEEKS_FOR_A_NAME = 3
 #: Words in the place of a topic once all are taught.
 REVIEW = "review"
 #: More weeks in a row than these are written as one.
@@ -75,7 +73,7 @@ def year_picture(rows: Sequence[YearRow], *, grid: bool = True) -> str:
     page = squared_page("year", "The weeks of the year", told, scene.width, scene.height, grid=grid)
     draw(page, scene, ClassWords())
     for at, row in enumerate(topics, start=1):
-        words(page, EDGE, top_of(at) + ROW * 7 / 10, _short(_begun(row.called)), "start", size=_NAME)
+        words(page, EDGE, top_of(at) + ROW * 7 / 10, _begun(row.called), "start", size=_NAME)
     for week, month in _months(rows):
         words(page, left_of(week), HEAD - Fraction(6), month, "start", size=_MONTH)
     return tostring(page, encoding="unicode")
@@ -115,9 +113,3 @@ def _weeks(weeks: Sequence[int]) -> str:
 
 def _begun(said: str) -> str:
     return said[:1].upper() + said[1:]
-
-
-def _short(said: str) -> str:
-    if len(said) <= _LONGEST:
-        return said
-    return said[:_LONGEST].rpartition(" ")[0].rstrip(",;:") + " …"

@@ -6,7 +6,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from onewhole.sheets.years.year_wishes import Move, YearError, YearWishes, read_year, write_year
+from onewhole.sheets.years.year_wishes import WeeksMoved, YearError, YearWishes, read_year, write_year
 
 BEGINS = "first day: 2026-09-08\n"
 
@@ -26,7 +26,7 @@ def test_every_setting_is_read() -> None:
     )
     assert (year.grade, year.weekdays, year.minutes, year.problems) == (5, frozenset(range(4)), 25, 8)
     assert year.free == {date(2026, 9, 7), date(2026, 11, 26), date(2026, 11, 27), date(2026, 12, 24)}
-    assert year.moves == (Move(15, 19, 2), Move(26, 26, 20))
+    assert year.moves == (WeeksMoved(15, 19, 2), WeeksMoved(26, 26, 20))
     assert year.left_out == (30, 31)
 
 
@@ -82,7 +82,7 @@ _WEEKS = st.integers(1, 36)
         st.integers(5, 60),
         st.integers(4, 20),
         st.lists(
-            st.tuples(_WEEKS, _WEEKS, _WEEKS).map(lambda at: Move(*sorted(at[:2]), at[2])), max_size=3
+            st.tuples(_WEEKS, _WEEKS, _WEEKS).map(lambda at: WeeksMoved(*sorted(at[:2]), at[2])), max_size=3
         ).map(tuple),
         st.frozensets(_WEEKS, max_size=4).map(lambda weeks: tuple(sorted(weeks))),
     )

@@ -12,6 +12,7 @@ from onewhole.desk.page.class_due import problems_due
 from onewhole.desk.page.class_questions import questions_left
 from onewhole.desk.page.page_begun import page_begun, typed_settings
 from onewhole.errors import InputError
+from onewhole.sheets.typed_lines import lines_of
 from onewhole.sheets.wishes import OpenQuestion
 from onewhole.sheets.years.year_wishes import YearWishes, read_year, write_year
 from onewhole.store.opening import Store
@@ -56,10 +57,16 @@ def keep_class_year(
     book: Store, room_number: int, typed: str, now: datetime, *, saw: str | None = None
 ) -> None:
     """Keep a typed year for a class. Raises YearError, NotThere; ChangedMeanwhile where it changed since."""
+    typed = "\n".join(lines_of(typed))
     year_plan(read_year(typed))
     kept = year_of(book, room_number)
-    if is_to_be_written("The year", typed, saw, kept.typed if kept else "", shown="another one"):
+    if is_to_be_written("The year", typed, _lines(saw), kept.typed if kept else "", shown="another one"):
         keep_year(book, room_number, typed, now)
+
+
+def _lines(saw: str | None) -> str | None:
+    """Return what a window saw with the line ends of any computer made ours."""
+    return None if saw is None else "\n".join(lines_of(saw))
 
 
 def usual_year(today: date) -> str:

@@ -1,13 +1,12 @@
 """A year as files: one picture and one table to print, a calendar, and its pages composed ahead."""
 
 from collections.abc import Iterator
-from datetime import date, datetime
+from datetime import UTC, date, datetime
 from pathlib import Path
 
 from onewhole.desk.classes.year_night import NightComposed, NoPageError, compose_night
 from onewhole.desk.classes.year_plan import YearNight, YearPlan, year_plan
 from onewhole.errors import InputError
-from onewhole.presses.calendar_file import CalendarDay, calendar_file
 from onewhole.presses.files import write
 from onewhole.presses.pdf import press
 from onewhole.presses.texts import read_text
@@ -15,6 +14,7 @@ from onewhole.sheets.header import Header
 from onewhole.sheets.years.topic import YearTopic
 from onewhole.sheets.years.year_wishes import read_year
 from onewhole.store.refusals import NotThere
+from onewhole.writers.calendar_file import CalendarDay, calendar_file
 from onewhole.writers.year_page import year_page
 from onewhole.writers.year_rows import YearRow
 
@@ -113,7 +113,7 @@ def year_ics(plan: YearPlan, when: datetime) -> bytes:
             CalendarDay(night.day, _named(night), _described(night), f"onewhole-{night.day.isoformat()}")
             for night in plan.nights
         ],
-        when,
+        when.astimezone(UTC).strftime("%Y%m%dT%H%M%SZ"),
     )
 
 

@@ -38,7 +38,7 @@ GRADE_4_WEEKS: tuple[Topic, ...] = (
         (Page(Skill.CONVERT), Page(Skill.MEASURES)),
     ),
     Topic(8, "times as much, against more", ("4.OA.A.1", "4.OA.A.2")),
-    Topic(9, "times 10, 100 and 1,000; two digits by one", ("4.NBT.B.5",), (Page(Skill.TIMES_WHOLE, 2),)),
+    Topic(9, "times 10, 100; two digits by one", ("4.NBT.B.5",), (Page(Skill.TIMES_WHOLE, 2),)),
     Topic(10, "three and four digits by one", ("4.NBT.B.5",), (Page(Skill.TIMES_WHOLE, 4),)),
     Topic(11, "area and perimeter", ("4.MD.A.3", "4.OA.A.3")),
     Topic(12, "factors, multiples, primes", ("4.OA.B.4",)),
@@ -70,13 +70,13 @@ GRADE_4_WEEKS: tuple[Topic, ...] = (
     ),
     Topic(
         23,
-        "mixed numbers: taking away with regrouping",
+        "mixed numbers: taking away, regrouping",
         ("4.NF.B.3.b", "4.NF.B.3.c"),
         (Page(Skill.SUBTRACT, denominators=_PARTS),),
     ),
     Topic(
         24,
-        "mixed numbers from whole numbers; word problems",
+        "mixed from whole numbers; word problems",
         ("4.NF.B.3.c", "4.NF.B.3.d"),
         (Page(Skill.SUBTRACT, denominators=_PARTS), Page(Skill.BOTH, denominators=_PARTS)),
         stories=True,
@@ -117,7 +117,7 @@ GRADE_4_WEEKS: tuple[Topic, ...] = (
     ),
     Topic(
         36,
-        "a look at grade 5: unlike denominators, not owed",
+        "a look at grade 5, not owed",
         ("5.NF.A.1",),
         (Page(Skill.UNLIKE, denominators=(2, 3, 4, 6, 8)),),
     ),

@@ -10,7 +10,7 @@ _PARTS = (2, 3, 4, 5, 6, 8, 12)
 GRADE_5_WEEKS: tuple[Topic, ...] = (
     Topic(
         1,
-        "grade 4 again: whole numbers and like fractions",
+        "grade 4 again: whole numbers, fractions",
         ("4.NBT.B.4", "4.NBT.B.5", "4.NF.B.3"),
         (Page(Skill.WHOLE), Page(Skill.TIMES_WHOLE, 3), Page(Skill.BOTH, denominators=_PARTS)),
     ),
@@ -25,7 +25,7 @@ GRADE_5_WEEKS: tuple[Topic, ...] = (
     ),
     Topic(6, "multiplying two and three digits by two", ("5.NBT.B.5",), (Page(Skill.TIMES_LONG),)),
     Topic(7, "multiplying larger numbers; estimates", ("5.NBT.B.5",), (Page(Skill.TIMES_LONG, 4),)),
-    Topic(8, "brackets; writing and reading expressions", ("5.OA.A.1", "5.OA.A.2")),
+    Topic(8, "brackets; writing expressions", ("5.OA.A.1", "5.OA.A.2")),
     Topic(9, "dividing by tens and by two digits", ("5.NBT.B.6",)),
     Topic(10, "three and four digits divided by two", ("5.NBT.B.6",)),
     Topic(11, "what a remainder says; word problems", ("5.NBT.B.6", "5.NF.B.3")),
@@ -44,13 +44,13 @@ GRADE_5_WEEKS: tuple[Topic, ...] = (
     Topic(17, "unlike mixed numbers: adding", ("5.NF.A.1",), (Page(Skill.ADD_UNLIKE, denominators=_PARTS),)),
     Topic(
         18,
-        "unlike mixed numbers: taking away with regrouping",
+        "unlike mixed numbers: taking away",
         ("5.NF.A.1",),
         (Page(Skill.SUBTRACT_UNLIKE, denominators=_PARTS),),
     ),
     Topic(
         19,
-        "word problems with unlike fractions; is it about right?",
+        "unlike fractions: word problems",
         ("5.NF.A.2",),
         (Page(Skill.UNLIKE, denominators=_PARTS),),
         stories=True,
@@ -69,7 +69,7 @@ GRADE_5_WEEKS: tuple[Topic, ...] = (
     Topic(24, "unit fractions and whole numbers divided", ("5.NF.B.7",)),
     Topic(
         25,
-        "word problems: fractions times and divided",
+        "word problems: times, divided",
         ("5.NF.B.6", "5.NF.B.7"),
         (Page(Skill.TIMES, denominators=_PARTS),),
         stories=True,

@@ -1,15 +1,15 @@
 """The weeks of a year and their nights, each week with its topic."""
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator
 from dataclasses import dataclass
-from datetime import date, timedelta
+from datetime import date
 
 from onewhole.sheets.years.table import WEEKS, YEAR_WEEKS
 from onewhole.sheets.years.topic import YearTopic
 from onewhole.sheets.years.year_wishes import YearError, YearWishes
 
 #: No school year is longer than so many weeks by the calendar.
-LONGEST = 60
+LONGEST, WEEK = 60, 7
 
 
 @dataclass(frozen=True, slots=True)
@@ -31,9 +31,9 @@ def weeks_of(year: YearWishes) -> tuple[YearWeek, ...]:
     """
     topics = topics_of(year)
     found: list[YearWeek] = []
-    monday = year.first_day - timedelta(days=year.first_day.weekday())
+    monday = year.first_day.toordinal() - year.first_day.weekday()
     for turn in range(LONGEST):
-        begins = monday + timedelta(weeks=turn)
+        begins = date.fromordinal(monday + WEEK * turn)
         nights = tuple(_nights(year, begins))
         if nights:
             topic = topics[len(found)] if len(found) < len(topics) else None
@@ -49,8 +49,8 @@ def weeks_of(year: YearWishes) -> tuple[YearWeek, ...]:
 def topics_of(year: YearWishes) -> tuple[YearTopic, ...]:
     """Return the topics in the order in which they are taught.
 
-    >>> from onewhole.sheets.years.year_wishes import Move
-    >>> moved = topics_of(YearWishes(date(2026, 9, 8), moves=(Move(18, 25, 9),)))
+    >>> from onewhole.sheets.years.year_wishes import WeeksMoved
+    >>> moved = topics_of(YearWishes(date(2026, 9, 8), moves=(WeeksMoved(18, 25, 9),)))
     >>> [one.week for one in moved][7:18]
     [8, 18, 19, 20, 21, 22, 23, 24, 25, 9, 10]
     """
@@ -65,12 +65,6 @@ def topics_of(year: YearWishes) -> tuple[YearTopic, ...]:
 
 def _nights(year: YearWishes, monday: date) -> Iterator[date]:
     for at in sorted(year.weekdays):
-        day = monday + timedelta(days=at)
+        day = date.fromordinal(monday.toordinal() + at)
         if day >= year.first_day and day not in year.free:
             yield day
-
-
-def week_on(weeks: Sequence[YearWeek], day: date) -> YearWeek | None:
-    """Return the week that a day lies in; None in a week without a night and outside the year."""
-    monday = day - timedelta(days=day.weekday())
-    return next((one for one in weeks if one.monday == monday), None)

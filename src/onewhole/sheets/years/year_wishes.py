@@ -30,7 +30,7 @@ class YearError(InputError):
 
 
 @dataclass(frozen=True, slots=True)
-class Move:
+class WeeksMoved:
     """The topics usually taught from one week to another begin in the week ``to`` instead."""
 
     first: int
@@ -52,7 +52,7 @@ class YearWishes:
     free: frozenset[date] = frozenset()
     minutes: int = 20
     problems: int = 10
-    moves: tuple[Move, ...] = ()
+    moves: tuple[WeeksMoved, ...] = ()
     left_out: tuple[int, ...] = ()
 
 
@@ -129,7 +129,7 @@ def _span(first: date, last: date) -> str:
     return first.isoformat() if first == last else f"{first.isoformat()} to {last.isoformat()}"
 
 
-def _weeks_span(one: Move) -> str:
+def _weeks_span(one: WeeksMoved) -> str:
     return str(one.first) if one.first == one.last else f"{one.first}-{one.last}"
 
 
@@ -257,7 +257,9 @@ def _move(found: YearWishes, said: str) -> YearWishes:
         raise YearError(
             f"week {ends} is before week {begins}", column=1, remedy="Write the earlier one first."
         )
-    return replace(found, moves=(*found.moves, Move(begins, ends, _week(to, len(weeks) + len(between) + 1))))
+    return replace(
+        found, moves=(*found.moves, WeeksMoved(begins, ends, _week(to, len(weeks) + len(between) + 1)))
+    )
 
 
 def _week(said: str, column: int) -> int:

@@ -27,10 +27,11 @@ def look(request: PageRequest) -> HtmlPage:
 
 def keep(request: PageRequest) -> HtmlPage | Redirect:
     """Keep a typed year."""
-    typed = request.field("typed").replace("\r\n", "\n")
+    typed = request.field("typed")
     try:
-        saw = request.field("saw").replace("\r\n", "\n")
-        keep_class_year(request.book, request.number("room"), typed, request.app.now(), saw=saw)
+        keep_class_year(
+            request.book, request.number("room"), typed, request.app.now(), saw=request.field("saw")
+        )
     except InputError as refused:
         return _shown(request, refused, typed)
     return Redirect(f"{request.at('year.look')}#weeks")

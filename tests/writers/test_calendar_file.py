@@ -1,10 +1,10 @@
-"""A calendar file, read back by hand as RFC 5545 says, not by the library that wrote it."""
+"""A calendar file, read back as RFC 5545 says."""
 
-from datetime import UTC, date, datetime
+from datetime import date
 
-from onewhole.presses.calendar_file import CalendarDay, calendar_file
+from onewhole.writers.calendar_file import CalendarDay, calendar_file
 
-NOW = datetime(2026, 9, 1, 18, 30, tzinfo=UTC)
+MADE = "20260901T183000Z"
 LONG = "kites; strips, and more: " * 12 + "é\nSecond line"
 
 
@@ -32,7 +32,7 @@ def test_days_read_back() -> None:
         CalendarDay(date(2026, 9, 8), "Week 1: facts; adding, taking away", LONG, "a"),
         CalendarDay(date(2026, 12, 31), "Week 17", "", "b"),
     ]
-    made = calendar_file("Grade 4", days, NOW)
+    made = calendar_file("Grade 4", days, MADE)
     assert all(len(line) <= 75 for line in made.split(b"\r\n"))
     assert b"\n" not in made.replace(b"\r\n", b"")
     read = _unfolded(made)
@@ -44,5 +44,5 @@ def test_days_read_back() -> None:
     assert list(map(_text, named["DESCRIPTION"])) == [LONG]
     assert named["DTSTART;VALUE=DATE"] == ["20260908", "20261231"]
     assert named["DTEND;VALUE=DATE"] == ["20260909", "20270101"]
-    assert named["DTSTAMP"] == ["20260901T183000Z"] * 2
+    assert named["DTSTAMP"] == [MADE] * 2
     assert len(set(named["UID"])) == 2
