@@ -47,7 +47,7 @@ def main() -> None:
                 )
             )
             alone.append(process_time() - began)
-        problems = [[one for one in page.sheet.problems] for _, page in made]
+        problems = [page.sheet.problems for _, page in made]
         twins = sum(len(page) - len({twin_key(one.statement) for one in page}) for page in problems)
         typed = [one.typed for page in problems for one in page]
         print(f"grade {grade}: {len(made)} nights, {total:.1f} s (planned in {planned:.2f} s)")

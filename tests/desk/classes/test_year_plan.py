@@ -15,6 +15,7 @@ from onewhole.sheets.header import Header
 from onewhole.sheets.reading import read_sheet
 from onewhole.sheets.worked import WorkedSheet
 from onewhole.sheets.years.table import YEAR_WEEKS
+from onewhole.sheets.years.topic import YearTopic
 from onewhole.sheets.years.year_wishes import YearWishes
 from tests.kit.how_much import WHOLE, sample
 from tests.kit.marking_book import NOW
@@ -33,7 +34,9 @@ ASKED = {
     5: "5.NBT.A.3 5.NBT.A.4 5.NBT.B.5 5.NBT.B.7 5.NF.A.1 5.NF.A.2 5.NF.B.4 5.NF.B.6 5.MD.A.1",
 }
 #: Nights that are composed, from 0.
-NIGHTS = sample({4: (86, 89), 5: (106,)}, {4: (0, 24, 36, 86, 110), 5: (15, 85, 106, 120, 150)})
+NIGHTS: dict[int, tuple[int, ...]] = sample(
+    {4: (86, 89), 5: (106,)}, {4: (0, 24, 36, 86, 110), 5: (15, 85, 106, 120, 150)}
+)
 
 
 def _plan(grade: int = 4) -> YearPlan:
@@ -55,7 +58,7 @@ def test_every_night_has_a_page_or_nothing_to_ask(grade: int) -> None:
 @pytest.mark.parametrize("grade", YEAR_WEEKS)
 def test_nothing_comes_back_before_it_was_taught(grade: int) -> None:
     """What comes back was on an earlier night."""
-    seen = set()
+    seen = set[YearTopic | None]()
     for night in _plan(grade).nights:
         assert seen.issuperset(night.back)
         seen.add(night.of)

@@ -82,7 +82,8 @@ _WEEKS = st.integers(1, 36)
         st.integers(5, 60),
         st.integers(4, 20),
         st.lists(
-            st.tuples(_WEEKS, _WEEKS, _WEEKS).map(lambda at: WeeksMoved(*sorted(at[:2]), at[2])), max_size=3
+            st.tuples(_WEEKS, _WEEKS, _WEEKS).map(lambda at: WeeksMoved(min(at[:2]), max(at[:2]), at[2])),
+            max_size=3,
         ).map(tuple),
         st.frozensets(_WEEKS, max_size=4).map(lambda weeks: tuple(sorted(weeks))),
     )
