@@ -6,7 +6,7 @@ from datetime import date
 from fractions import Fraction
 from xml.etree.ElementTree import tostring
 
-from onewhole.languages.english.words import ClassWords
+from onewhole.languages.class_words import ClassWords
 from onewhole.notations.svg import draw
 from onewhole.pictures.year_weeks import EDGE, HEAD, ROW, TopicWeeks, left_of, top_of, year_weeks
 from onewhole.writers.squared import day_name, month_name, squared_page, words

@@ -25,7 +25,7 @@ GRADE_5_WEEKS: tuple[Topic, ...] = (
     ),
     Topic(6, "multiplying two and three digits by two", ("5.NBT.B.5",), (Page(Skill.TIMES_LONG),)),
     Topic(7, "multiplying larger numbers; estimates", ("5.NBT.B.5",), (Page(Skill.TIMES_LONG, 4),)),
-    Topic(8, "brackets; writing expressions", ("5.OA.A.1", "5.OA.A.2")),
+    Topic(8, "brackets; writing expressions", ("5.OA.A.1", "5.OA.A.2"), (Page(Skill.STEPS),)),
     Topic(9, "dividing by tens and by two digits", ("5.NBT.B.6",)),
     Topic(10, "three and four digits divided by two", ("5.NBT.B.6",)),
     Topic(11, "what a remainder says; word problems", ("5.NBT.B.6", "5.NF.B.3")),
