@@ -64,9 +64,7 @@ def test_what_is_left_to_ci_is_held_elsewhere(read: dict[Path, ast.Module]) -> N
                 assert held.is_file(), f"{path.name}::{name} names {one}, which is not there"
                 here = ast.parse(held.read_text(encoding="utf-8"))
                 tests_of_it = {node.name for node in ast.walk(here) if isinstance(node, ast.FunctionDef)}
-                usual = {test for test in tests_of_it if test.startswith("test_")} - dict(
-                    left.get(held, ())
-                ).keys()
+                usual = {test for test in tests_of_it if test.startswith("test_")} - dict(left.get(held, ())).keys()
                 assert usual, f"{one} is left out itself"
 
 
