@@ -17,7 +17,7 @@ def test_a_year_is_planned_and_its_next_night_composed(door: Opened) -> None:
     assert "<svg" in page
     made = door.post(f"{YEAR}/night", day="2026-09-08")
     assert made.status == 303
-    assert "/job/" in made.goes
+    assert made.goes.startswith("/under-way/")
     assert door.get(f"{YEAR}/year.pdf").content.startswith(b"%PDF")
     assert door.get(f"{YEAR}/year.ics").content.startswith(b"BEGIN:VCALENDAR")
 
