@@ -23,6 +23,7 @@ from onewhole.store.pupil_days import PupilDays, keep_pupil_days
 from onewhole.store.recordings import KeptRecording, keep_recording
 from onewhole.store.sheets import add_sheet, change_sheet
 from onewhole.store.steps import NightStep, keep_step
+from onewhole.store.years import keep_year
 
 NOW = datetime(2026, 9, 1, 18, 30, tzinfo=UTC)
 DAY = date(2026, 9, 1)
@@ -88,6 +89,8 @@ def every_kind_of_row(store: Store) -> Round:
     for _ in range(2):
         keep_paper_cells(store, first.night, [(read, b"\x89PNG")])
     change_paper_cells(store, first.night, [replace(read, by=ReadBy.PERSON)])
+    for typed in ("first day: 2026-09-08", "first day: 2026-09-09"):
+        keep_year(store, first.class_number, typed, NOW)
     name_night(store, other.number, "Wind")
     change_day(store, other.number, DAY + timedelta(days=2))
     name_pupil(store, first.class_number, "K01", "Wren")

@@ -76,6 +76,6 @@ def year_of_a_class(door: Opened) -> None:
     told = send_form(door, old, typed="first day: 2026-08-24")
     assert (told.status, "another window changed it" in told.text) == (409, True)
     again = form_to(told.text, year)
-    assert again.value("typed") == "first day: 2026-08-24"
-    assert send_form(door, again).status == 303
-    assert form_to(door.get(year).text, year).value("typed") == "first day: 2026-08-24"
+    assert ">first day: 2026-08-24</textarea>" in told.text
+    assert send_form(door, again, typed="first day: 2026-08-24").status == 303
+    assert ">first day: 2026-08-24</textarea>" in door.get(year).text

@@ -16,6 +16,7 @@ from onewhole.store.opening import Store
 from onewhole.store.pupil_days import PupilDays, keep_pupil_days
 from onewhole.store.recordings import KeptRecording, keep_recording
 from onewhole.store.steps import NightStep, keep_step
+from onewhole.store.years import keep_year
 from tests.kit.kept import DAY, NOW, Round, first_round, write
 from tests.kit.paper_cells import keep_cell, paper_cell
 
@@ -32,6 +33,7 @@ def whole_class(store: Store) -> Round:
     keep_asked(store, KeptAsked(kept.night, "K01", "9 - 4", "5", "slip", "A01", NOW, "teacher"))
     keep_step(store, kept.night, NightStep.PRINTED, NOW)
     name_night(store, kept.night, "Wind")
+    keep_year(store, 1, "first day: 2026-09-08", NOW)
     keep_recording(store, KeptRecording(kept.night, "1", "audio/wav", b"RIFF" * 40, (0, 1200), NOW))
     cache_night(store, kept.night, "stamp", "cached")
     cache_morning(store, kept.night, "stamp", "cached")

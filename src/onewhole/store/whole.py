@@ -20,6 +20,7 @@ from onewhole.store.set_pages import set_pages
 from onewhole.store.sheets import newest_sheets, versions_of
 from onewhole.store.steps import steps_of
 from onewhole.store.tables import METADATA
+from onewhole.store.years import year_of
 
 
 def read_whole(store: Store) -> int:
@@ -56,3 +57,4 @@ def _read_class(store: Store, number: int) -> None:
     given_out_of(store, number)
     pupil_days_of(store, number)
     night_words_of(store, number)
+    year_of(store, number)
