@@ -41,7 +41,7 @@ GRADE_4_WEEKS: tuple[Topic, ...] = (
     Topic(9, "times 10, 100; two digits by one", ("4.NBT.B.5",), (Page(Skill.TIMES_WHOLE, 2),)),
     Topic(10, "three and four digits by one", ("4.NBT.B.5",), (Page(Skill.TIMES_WHOLE, 4),)),
     Topic(11, "area and perimeter", ("4.MD.A.3", "4.OA.A.3")),
-    Topic(12, "factors, multiples, primes", ("4.OA.B.4",)),
+    Topic(12, "factors, multiples, primes", ("4.OA.B.4",), (Page(Skill.FACTORS),)),
     Topic(13, "dividing with a remainder", ("4.NBT.B.6",)),
     Topic(14, "three and four digits divided by one", ("4.NBT.B.6",)),
     Topic(15, "what a remainder says", ("4.OA.A.3",)),
