@@ -34,6 +34,12 @@ class WishedSkill(StrEnum):
     TIMES = "times"
     TIMES_FRACTIONS = "fraction times fraction"
     TIMES_WHOLE = "times whole numbers"
+    DIVIDE_WHOLE = "divide whole numbers"
+    DIVIDE_LONG = "divide by two digits"
+    DIVIDE_FRACTIONS = "divide fractions"
+    DIVIDE_MIXED = "divide mixed numbers"
+    DIVIDE_DECIMALS = "divide decimals"
+    DIVIDE_MEASURES = "divide measures"
     SEVERAL = "three numbers"
     STEPS = "several steps"
     FACTORS = "factors and multiples"
@@ -69,6 +75,12 @@ WITHOUT_REGROUPING = frozenset(
         WishedSkill.FACTORS,
         WishedSkill.TIMES_LONG,
         WishedSkill.DECIMAL_NAMES,
+        WishedSkill.DIVIDE_WHOLE,
+        WishedSkill.DIVIDE_LONG,
+        WishedSkill.DIVIDE_FRACTIONS,
+        WishedSkill.DIVIDE_MIXED,
+        WishedSkill.DIVIDE_DECIMALS,
+        WishedSkill.DIVIDE_MEASURES,
         WishedSkill.ROUND,
         WishedSkill.ROUND_WHOLE,
         WishedSkill.ROUND_DECIMALS,

@@ -19,6 +19,7 @@ from onewhole.misconceptions.asks.naming import NamingAsk
 from onewhole.misconceptions.asks.opening import OpeningAsk
 from onewhole.misconceptions.asks.pieces import PieceAsk
 from onewhole.misconceptions.asks.products import ProductAsk
+from onewhole.misconceptions.asks.quotients import QuotientAsk
 from onewhole.misconceptions.asks.rounding import RoundingAsk
 from onewhole.misconceptions.asks.sizes import SizeAsk
 from onewhole.misconceptions.asks.steps import StepAsk
@@ -35,6 +36,7 @@ Ask = (
     | GapAsk
     | NamingAsk
     | ProductAsk
+    | QuotientAsk
     | RoundingAsk
     | StepAsk
     | ListAsk

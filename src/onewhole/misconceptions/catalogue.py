@@ -17,6 +17,7 @@ from onewhole.misconceptions.patterns.decimal_sums import DECIMAL_SUMS
 from onewhole.misconceptions.patterns.decimals import DECIMALS
 from onewhole.misconceptions.patterns.equal_fractions import EQUAL_FRACTIONS
 from onewhole.misconceptions.patterns.fraction_products import FRACTION_PRODUCTS
+from onewhole.misconceptions.patterns.fraction_quotients import FRACTION_QUOTIENTS
 from onewhole.misconceptions.patterns.listing import LISTING
 from onewhole.misconceptions.patterns.measure_sums import MEASURE_SUMS
 from onewhole.misconceptions.patterns.measures import MEASURES
@@ -28,6 +29,7 @@ from onewhole.misconceptions.patterns.other_names import OTHER_NAMES
 from onewhole.misconceptions.patterns.our_own import OUR_OWN
 from onewhole.misconceptions.patterns.parts_apart import PARTS_APART
 from onewhole.misconceptions.patterns.products import PRODUCTS
+from onewhole.misconceptions.patterns.quotients import QUOTIENTS
 from onewhole.misconceptions.patterns.rounding import ROUNDING
 from onewhole.misconceptions.patterns.several_numbers import SEVERAL_NUMBERS
 from onewhole.misconceptions.patterns.several_steps import SEVERAL_STEPS
@@ -66,11 +68,13 @@ GROUPS = (
     LISTING,
     PRODUCTS,
     FRACTION_PRODUCTS,
+    QUOTIENTS,
+    FRACTION_QUOTIENTS,
     OUR_OWN,
 )
 
 #: The first letter of an id tells the topic; patterns are listed in this order.
-TOPIC_LETTERS = "APBCDEFGHIJKMNOQRUVWX"
+TOPIC_LETTERS = "APBCDEFGHIJKLMNOQRUVWX"
 
 
 class UnknownPatternError(InputError, KeyError):

@@ -38,6 +38,7 @@ class Topic(Enum):
     STEPS = "several steps"
     LISTS = "factors and multiples"
     PRODUCTS = "whole numbers and fractions multiplied"
+    QUOTIENTS = "dividing"
 
 
 class Family(Enum):

@@ -32,6 +32,7 @@ from onewhole.statements.statement import (
     meaning,
 )
 from onewhole.working.questions import steps_found
+from onewhole.working.quotients.work_quotient import divided
 from onewhole.working.steps.work_steps import has_steps
 
 TEN = 10
@@ -111,6 +112,7 @@ class _Model:
     def __init__(self, statement: Statement) -> None:
         self._needs = needs(statement)
         self._shape = _shape(statement)
+        self._divided = _how_divided(statement)
         self._traps = core_traps(statement)
 
     def like(self, found: Statement) -> bool:
@@ -123,6 +125,8 @@ class _Model:
                 return False
             if isinstance(found, Question) and has_steps(found.asked):
                 steps_found(found.asked)
+            if _how_divided(found) != self._divided:
+                return False
             return self._needed(needs(found)) == self._needed(self._needs) and _shape(found) == self._shape
         except OnewholeError:
             return False
@@ -153,7 +157,25 @@ def _shape(statement: Statement) -> object:
         return tuple(numbers_of(statement).index(part) for part in found.parts), found.signs
     if isinstance(found, WithRemainder):
         return bool(found.left.parts), _written_with(found.quotient)
+    asked = divided(statement.asked) if isinstance(statement, Question) else None
+    if asked is not None and _unit_fraction(asked.right):
+        return found.ladder.style, found.ladder.kind  # 6 and 12 groups are alike
     return _written_with(found)
+
+
+def _how_divided(statement: Statement) -> object:
+    """Return which numbers of a quotient are unit fractions, and whether nothing is divided by 1.
+
+    A unit fraction by a whole number stays one (5.NF.B.7.a), and nobody practises dividing by 1.
+    """
+    asked = divided(statement.asked) if isinstance(statement, Question) else None
+    if asked is None:
+        return None
+    return _unit_fraction(asked.left), _unit_fraction(asked.right), asked.shares == 1
+
+
+def _unit_fraction(number: Quantity) -> bool:
+    return number.ladder.style is Style.MIXED and number.amounts == (0, 1)
 
 
 def _written_with(found: Quantity) -> object:
