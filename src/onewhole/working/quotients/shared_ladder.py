@@ -16,8 +16,8 @@ def to_share(number: Quantity, by: int) -> Quantity:
     """Return a number on a ladder on which it can be shared among so many, every rung written.
 
     A decimal gets more places, a measure smaller units, until it comes out even. Where it never does, a
-    measure and money keep a remainder in the first units in which each share gets something, and a decimal is
-    written with pieces. Whole numbers and pieces stay as they are: pieces can be cut.
+    measure keeps a remainder in the first units in which each share gets something, money one in cents, and a
+    decimal is written with pieces. Whole numbers and pieces stay as they are: pieces can be cut.
 
     >>> from onewhole.number.quantity import whole
     >>> to_share(Quantity(measure("ft"), (5,)), 2).counts
@@ -31,10 +31,15 @@ def to_share(number: Quantity, by: int) -> Quantity:
         case Style.MEASURE:
             return _first(number, by, _with_smaller(number.ladder)) or number
         case Style.PLACES | Style.DECIMAL if number.ladder.mark == DOLLAR:
-            return _in_dollars(_first(number, by, (number.ladder, _pointed(number, CENT_PLACES))) or number)
+            return _in_dollars(number if _even(number, by, number.ladder) else _in_cents(number))
         case _:
             after = places_needed(number, by)
             return _in_pieces(number) if after is None else number.on(_pointed(number, after))
+
+
+def _in_cents(money: Quantity) -> Quantity:
+    """Write the places of dimes and cents too: what is left of dollars is changed into them."""
+    return money.on(_pointed(money, CENT_PLACES))
 
 
 def _in_dollars(money: Quantity) -> Quantity:
