@@ -18,7 +18,7 @@ from onewhole.misconceptions.asks.quotients import (
     PiecesInAll,
     QuotientAsk,
     TensOfAll,
-    WhereDidItGo,
+    WhereTheRestWent,
     WhichIsShared,
     WhoGetsThePieces,
 )
@@ -51,7 +51,7 @@ def ask_of_quotients(ask: QuotientAsk) -> Sentences:
                 + asked("can each of", Said(by), "children get one of the largest blocks")
                 + asked("if not, what do you change them into")
             )
-        case WhereDidItGo(number):
+        case WhereTheRestWent(number):
             when = ("when you shared out the largest unit of", Said(number))
             return asked(*when, ", was something left") + asked("where did it go")
         case OneMoreGroup(left, by):

@@ -40,7 +40,7 @@ class FirstBlocks:
 
 
 @dataclass(frozen=True, slots=True)
-class WhereDidItGo:
+class WhereTheRestWent:
     """When the first unit was shared out, was something left, and where did it go?"""
 
     number: Quantity
@@ -135,7 +135,7 @@ QuotientAsk = (
     | AllUsedUp
     | LeftAmongHowMany
     | FirstBlocks
-    | WhereDidItGo
+    | WhereTheRestWent
     | OneMoreGroup
     | LargerThanAll
     | DigitNotUsed

@@ -14,7 +14,7 @@ from onewhole.misconceptions.asks.quotients import (
     LeftAmongHowMany,
     OneMoreGroup,
     TensOfAll,
-    WhereDidItGo,
+    WhereTheRestWent,
 )
 from onewhole.misconceptions.filling import filled, plain
 from onewhole.misconceptions.holes.quotients import (
@@ -141,7 +141,7 @@ QUOTIENTS = (
         rule="Each digit by the divisor without what is left; nothing is handed on.",
         shows_when="the divisor is of one digit and the number of more",
         thinking=plain(RuleThought.EACH_DIGIT_BY_ITSELF),
-        ask=filled(WhereDidItGo, shared_number),
+        ask=filled(WhereTheRestWent, shared_number),
         example=Example("74 / 2", "37", "32"),
         attempt=shares_wholes(left_thrown_away),
     ),

@@ -1,6 +1,6 @@
 """Numbers that are divided by a wrong rule: digit by digit, with the remainder lost, or turned over."""
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 
 from onewhole.misconceptions.attempt import Attempt, Outcome, finished, wrongly
@@ -122,15 +122,25 @@ def _attempt(found: Divided, wrote: Outcome | None) -> Attempt | None:
             raise TypeError(msg)
 
 
+def _digits(number: int) -> tuple[int, ...]:
+    """Return the digits of a number, the largest place first."""
+    return whole(number).amounts
+
+
+def _number(digits: Sequence[int]) -> int:
+    """Return the number that digits stand for; what is ten or more goes into the places before it."""
+    return sum(digit * TEN**place for place, digit in enumerate(reversed(digits)))
+
+
 def _with(found: Divided, quotient: int, over: int) -> Outcome:
     return WithRemainder(whole(quotient), whole(over), found.right) if over else whole(quotient)
 
 
 def quotient_zeros_left_out(found: Divided) -> Outcome | None:
     """824 / 4 is said to be 26."""
-    digits = str(found.quotient)
-    short = digits.replace("0", "")
-    return _with(found, int(short), found.over) if short not in {"", digits} else None
+    digits = _digits(found.quotient)
+    short = [one for one in digits if one]
+    return _with(found, _number(short), found.over) if 0 < len(short) < len(digits) else None
 
 
 def remainder_dropped(found: Divided) -> Outcome | None:
@@ -142,31 +152,31 @@ def remainder_behind_point(found: Divided) -> Outcome | None:
     """87 / 4 is said to be 21.3."""
     if not found.over:
         return None
-    after = len(str(found.over))
+    after = len(_digits(found.over))
     return usual_in_parts(decimal(1, after), found.quotient * TEN**after + found.over)
 
 
 def digits_turned_round(found: Divided) -> Outcome | None:
     """84 / 3 is said to be 82."""
-    turned = int(str(found.quotient)[::-1])
+    turned = _number(_digits(found.quotient)[::-1])
     return _with(found, turned, found.over) if found.quotient >= TEN else None
 
 
 def smaller_into_larger(found: Divided) -> Outcome | None:
     """246 / 4 is said to be 211."""
-    digits = [int(one) for one in str(found.number)]
+    digits = _digits(found.number)
     if found.by >= TEN or len(digits) < _TWO:
         return None
     each = [max(one, found.by) // min(one, found.by) if one else 0 for one in digits]
-    return whole(int("".join(map(str, each))))
+    return whole(_number(each))
 
 
 def left_thrown_away(found: Divided) -> Outcome | None:
     """74 / 2 is said to be 32."""
-    digits = [int(one) for one in str(found.number)]
+    digits = _digits(found.number)
     if found.by >= TEN or len(digits) < _TWO:
         return None
-    return whole(int("".join([str(one // found.by) for one in digits])))
+    return whole(_number([one // found.by for one in digits]))
 
 
 def one_group_too_few(found: Divided) -> Outcome | None:
@@ -176,11 +186,11 @@ def one_group_too_few(found: Divided) -> Outcome | None:
 
 def two_digits_at_once(found: Divided) -> Outcome | None:
     """1211 / 7 is said to be 1613."""
-    digits = str(found.quotient)
-    if len(digits) < _TWO or digits[-2] == "0":
+    digits = _digits(found.quotient)
+    if len(digits) < _TWO or not digits[-2]:
         return None
-    wrote = f"{digits[:-2]}{int(digits[-2]) - 1}{TEN + int(digits[-1])}"
-    return _with(found, int(wrote), found.over)
+    wrote = _number([*digits[:-2], digits[-2] - 1, 1, digits[-1]])
+    return _with(found, wrote, found.over)
 
 
 def last_digit_not_used(found: Divided) -> Outcome | None:
@@ -190,11 +200,11 @@ def last_digit_not_used(found: Divided) -> Outcome | None:
 
 def inner_zeros_skipped(found: Divided) -> Outcome | None:
     """705 / 5 is said to be 15."""
-    digits = str(found.number)
-    inner = digits[1:-1].replace("0", "")
-    if len(inner) == len(digits[1:-1]):
+    first, *inside, last = (0, *_digits(found.number)) if found.number < TEN else _digits(found.number)
+    inner = [one for one in inside if one]
+    if len(inner) == len(inside):
         return None
-    return _with(found, *divmod(int(f"{digits[0]}{inner}{digits[-1]}"), found.by))
+    return _with(found, *divmod(_number([first, *inner, last]), found.by))
 
 
 def larger_by_smaller(found: Divided) -> tuple[Expression, Expression] | None:
