@@ -1,7 +1,6 @@
 """Every form carries what its window saw: of two windows, the second is told, and no work is lost in silence.
 
-Forms are taken from the pages as a browser without scripts would send them; what only a script sends is sent
-as the script does.
+Forms are taken from the pages as a browser without scripts sends them, or are sent as the script does.
 """
 
 import json

@@ -244,7 +244,7 @@ def over_a_line(problem: Problem, marks: CornerMarks = CornerMarks.NONE) -> bool
     With ``marks`` an answer in several units stands over one line, where it is read as one.
 
     >>> from onewhole.statements.reading import read_statement
-    >>> asked = Problem("1", read_statement("26 in = ? ft ? in"), "")
+    >>> asked = Problem("1", read_statement("26 in = ? ft ? in"), "26 in = ? ft ? in")
     >>> over_a_line(asked), over_a_line(asked, CornerMarks.LINES)
     (False, True)
     """

@@ -2,8 +2,9 @@
 
 from onewhole.number.ladder import Style
 from onewhole.number.quantity import Quantity, whole
+from onewhole.number.unit import Kind
 from onewhole.statements.cursor import Cursor
-from onewhole.statements.expression import Expression, Quotient, WithRemainder, value
+from onewhole.statements.expression import Expression, Quotient, Times, WithRemainder, kind, value
 from onewhole.statements.gap import Gap
 from onewhole.statements.numerals import UNCLEAR_REMEDY, numeral
 from onewhole.statements.tokens import Token, TokenKind
@@ -52,6 +53,8 @@ def divisor_of(says: Expression) -> Quantity | None:
     match says:
         case Quotient(_, Quantity() as by):
             return by
+        case Quotient(_, Times() as by) if kind(by) is Kind.NUMBER and value(by).denominator == 1:
+            return whole(int(value(by)))
         case Quantity(ladder, (None, _)):
             return whole(ladder.denominator)
         case _:

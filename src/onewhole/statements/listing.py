@@ -30,6 +30,7 @@ class Listing:
 
     Raises NotListedError where there are none, or too many to be written.
 
+    >>> from onewhole.number.quantity import whole
     >>> Listing(ListSort.FACTORS, whole(12)).found, Listing(ListSort.MULTIPLES, whole(7), whole(30)).found
     ((1, 2, 3, 4, 6, 12), (7, 14, 21, 28))
     """
@@ -71,6 +72,7 @@ class Listing:
     def pairs(self) -> tuple[tuple[int, int], ...]:
         """Return the two numbers of each product that makes the number, the smaller one first.
 
+        >>> from onewhole.number.quantity import whole
         >>> Listing(ListSort.FACTORS, whole(12)).pairs
         ((1, 12), (2, 6), (3, 4))
         """

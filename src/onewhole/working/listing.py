@@ -20,6 +20,7 @@ COUNTED = "count_on"
 def listed(asked: Listing) -> NumberRow:
     """Return the numbers that are asked for, the least first.
 
+    >>> from onewhole.statements.listing import ListSort
     >>> len(listed(Listing(ListSort.FACTORS, whole(12))).parts)
     6
     """
@@ -29,6 +30,7 @@ def listed(asked: Listing) -> NumberRow:
 def work_listing(asked: Listing) -> Working:
     """List numbers line by line.
 
+    >>> from onewhole.statements.listing import ListSort
     >>> [len(work_listing(Listing(ListSort.FACTORS, whole(number))).lines) for number in (12, 7)]
     [5, 3]
     """
