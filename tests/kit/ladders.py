@@ -116,6 +116,14 @@ TYPED = {
     "products of fractions": (
         "1/2 x 3/4; 2/5 x 3/5; 2/3 x 4/7; 2 1/2 x 3 1/4; 5 2/3 x 2 3/4; 1/2 x 3 1/4; 3 4/5 x 1/6; 6/8 x 2/8"
     ),
+    "quotients of whole numbers": (
+        "824 / 4; 87 / 4; 84 / 3; 246 / 4; 74 / 2; 1211 / 7; 95 / 4; 705 / 5; 1655 / 27; 3 / 4; "
+        "916 / 9; 50 / 8"
+    ),
+    "quotients of fractions": (
+        "3/4 / 2/5; 2/7 / 3/5; 2/9 / 4/3; 6/8 / 2/8; 3 / 1/4; 1/3 / 4; 6 3/4 / 3; 1/5 / 6; 8 / 1/3"
+    ),
+    "quotients of measures and decimals": "5 ft 2 in / 2; 5.2 / 4; 6.3 / 3; $5 / 3; 7 lb 8 oz / 4; 3 h 20 min / 5",
     "a whole opened in a name": "7 2/6 = 6 ?/6; 3 5/8 = 2 ?/8; 4 1/10 = 3 ?/10; 1 2/3 = ?/3",
     "whole numbers as fractions": "3 as a fraction; 8 as a fraction; 12 as a fraction",
     "cents": "75¢ + 50¢; 85¢ + 47¢; 75¢ - 48¢; 90¢ - 8¢; 99¢ + 1¢",

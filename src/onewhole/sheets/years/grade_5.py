@@ -26,11 +26,11 @@ GRADE_5_WEEKS: tuple[Topic, ...] = (
     Topic(6, "multiplying two and three digits by two", ("5.NBT.B.5",), (Page(Skill.TIMES_LONG),)),
     Topic(7, "multiplying larger numbers; estimates", ("5.NBT.B.5",), (Page(Skill.TIMES_LONG, 4),)),
     Topic(8, "brackets; writing expressions", ("5.OA.A.1", "5.OA.A.2"), (Page(Skill.STEPS),)),
-    Topic(9, "dividing by tens and by two digits", ("5.NBT.B.6",)),
-    Topic(10, "three and four digits divided by two", ("5.NBT.B.6",)),
+    Topic(9, "dividing by tens and by two digits", ("5.NBT.B.6",), (Page(Skill.DIVIDE_LONG, 3),)),
+    Topic(10, "three and four digits divided by two", ("5.NBT.B.6",), (Page(Skill.DIVIDE_LONG, 4),)),
     Topic(11, "what a remainder says; word problems", ("5.NBT.B.6", "5.NF.B.3")),
     Topic(12, "a decimal times a number", ("5.NBT.B.7",)),
-    Topic(13, "a decimal divided by a number", ("5.NBT.B.7",)),
+    Topic(13, "a decimal divided by a number", ("5.NBT.B.7",), (Page(Skill.DIVIDE_DECIMALS),)),
     Topic(14, "metric units both ways", ("5.MD.A.1",), (Page(Skill.CONVERT),)),
     Topic(
         15, "unlike fractions: adding", ("5.NF.A.1",), (Page(Skill.ADD_UNLIKE, denominators=(2, 3, 4, 6, 8)),)
@@ -66,7 +66,7 @@ GRADE_5_WEEKS: tuple[Topic, ...] = (
         ("5.NF.B.5", "5.NF.B.6"),
         (Page(Skill.TIMES, denominators=_PARTS),),
     ),
-    Topic(24, "unit fractions and whole numbers divided", ("5.NF.B.7",)),
+    Topic(24, "unit fractions and whole numbers divided", ("5.NF.B.7",), (Page(Skill.DIVIDE_FRACTIONS),)),
     Topic(
         25,
         "word problems: times, divided",
