@@ -123,7 +123,7 @@ TYPED = {
     "quotients of fractions": (
         "3/4 / 2/5; 2/7 / 3/5; 2/9 / 4/3; 6/8 / 2/8; 3 / 1/4; 1/3 / 4; 6 3/4 / 3; 1/5 / 6; 8 / 1/3"
     ),
-    "quotients of measures and decimals": "5 ft 2 in / 2; 5.2 / 4; 6.3 / 3; $5 / 3; 7 lb 8 oz / 4; 3 h 20 min / 5",
+    "quotients of measures and decimals": "5 ft 2 in / 2; 5.2 / 4; 6.3 / 3; $5 / 3; 7 lb 8 oz / 4",
     "a whole opened in a name": "7 2/6 = 6 ?/6; 3 5/8 = 2 ?/8; 4 1/10 = 3 ?/10; 1 2/3 = ?/3",
     "whole numbers as fractions": "3 as a fraction; 8 as a fraction; 12 as a fraction",
     "cents": "75¢ + 50¢; 85¢ + 47¢; 75¢ - 48¢; 90¢ - 8¢; 99¢ + 1¢",

@@ -29,9 +29,10 @@ NOT_ASKED = {
 }
 #: Standards that pages are composed on: a year meets each.
 ASKED = {
-    4: "4.OA.B.4 4.NBT.A.2 4.NBT.A.3 4.NBT.B.4 4.NBT.B.5 4.NBT.B.6 4.NF.A.1 4.NF.A.2 4.NF.B.3 4.NF.B.4 4.NF.C.5 "
-    "4.NF.C.6 4.NF.C.7 4.MD.A.1 4.MD.A.2",
-    5: "5.OA.A.1 5.NBT.A.3 5.NBT.A.4 5.NBT.B.5 5.NBT.B.6 5.NBT.B.7 5.NF.A.1 5.NF.A.2 5.NF.B.4 5.NF.B.6 5.MD.A.1",
+    4: "4.OA.B.4 4.NBT.A.2 4.NBT.A.3 4.NBT.B.4 4.NBT.B.5 4.NBT.B.6 4.NF.A.1 4.NF.A.2 4.NF.B.3 4.NF.B.4 "
+    "4.NF.C.5 4.NF.C.6 4.NF.C.7 4.MD.A.1 4.MD.A.2",
+    5: "5.OA.A.1 5.NBT.A.3 5.NBT.A.4 5.NBT.B.5 5.NBT.B.6 5.NBT.B.7 5.NF.A.1 5.NF.A.2 "
+    "5.NF.B.4 5.NF.B.6 5.MD.A.1",
 }
 #: Nights that are composed, from 0.
 NIGHTS: dict[int, tuple[int, ...]] = sample(
