@@ -10,7 +10,7 @@ from playwright.sync_api import Browser, expect
 
 from onewhole.desk.classes.class_records import set_night, start_room
 from onewhole.desk.walkthrough.kept_slips import kept_slips
-from tests.kit.browsers import NEEDS_CHROMIUM, PHONE, broken_rules, runs_off, window
+from tests.kit.browsers import NEEDS_CHROMIUM, PHONE, broken_rules, runs_off, settled, window
 from tests.kit.doors import Served, served
 
 pytestmark = NEEDS_CHROMIUM
@@ -46,6 +46,8 @@ def test_a_number_is_kept_by_keyboard_on_a_phone(browser: Browser, door: Served)
         row.get_by_role("button", name="Keep it").press("Enter")
         expect(page.locator(".slips .kept")).to_have_text("✓ Kept as you said it")
         assert kept_slips(door.door.books["mine"], 1) == {"abc"}
+        # The page goes to #film when it is loaded, and takes the focus from what had it before.
+        settled(page)
         page.locator(".slips").get_by_role("button", name="Do not keep it").press("Enter")
         expect(page.locator(".slips .kept")).to_have_count(0)
         page.locator("#choices").evaluate("one => { one.open = true; }")

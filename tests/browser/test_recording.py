@@ -259,9 +259,14 @@ def test_what_cannot_be_sent_is_not_lost(door: Served, browser: Browser) -> None
         page.locator("[data-part='3'] [data-record]").click()
         until(page, OPEN)
         page.locator("#step").click()
-        for _ in range(2):
+        until(page, "document.getElementById('step').textContent !== 'Start'")
+        steps = 1
+        while page.text_content("#step") != "End and keep":
             breathe(page)
             page.locator("#step").click()
+            steps += 1
+        breathe(page)
+        page.locator("#step").click()
         until(page, "document.getElementById('state').textContent.startsWith('Not kept')")
         assert page.text_content("[data-part='3'] .kept") == "○ Not recorded"
         assert broken_rules(page) == []
@@ -280,7 +285,7 @@ def test_what_cannot_be_sent_is_not_lost(door: Served, browser: Browser) -> None
             page.locator("[data-part='3'] [data-forget] button").click()
         assert page.text_content("[data-part='3'] .kept") == "○ Not recorded"
     assert kept.label == "3"
-    assert len(kept.cues) == 1
+    assert len(kept.cues) == steps - 1 >= 1
     assert recordings_of(door.door.books["mine"], 1) == ()
 
 

@@ -23,6 +23,7 @@ EVIL = f"\udc80{SIGNS}"
 #: Verbs that never repeat a text that they refuse.
 NOT_REPEATED = {"patterns", "check"}
 SHEET = "title: Kites\n\n1. 6 7/8 - 3 2/8\n2. 9 5/8 - 4 6/8\n"
+YEAR = "first day: 2026-09-08"
 ODD_SHEET = f"title: Kites {SIGNS}\nodd {SIGNS}: yes\n\n1. 6 7/8 - {SIGNS}\nno label {SIGNS}\n"
 
 
@@ -46,6 +47,8 @@ def evil(tmp_path: Path) -> Path:
     (folder / "q.csv").write_text(f"item,a,b{SIGNS}\n1,1,0\n2{SIGNS},0,1\n")
     (folder / "right.csv").write_text(f"pupil,1,2{SIGNS}\nK1{SIGNS},1,1\nK2,0,1\nK3,1,0\nK4,0,0\n")
     (folder / "odd.csv").write_text(f"pupil,1,{SIGNS},2\nK1,3,4,5\nK1,3,4,5\n")
+    (folder / "year.txt").write_text(f"{YEAR}\n")
+    (folder / "odd_year.txt").write_text(f"{YEAR}\ngrade: {SIGNS}\nmove: {SIGNS}\nodd {SIGNS}: yes\n{SIGNS}\n")
     return folder
 
 
@@ -98,6 +101,20 @@ def _asks(folder: Path) -> dict[str, list[list[object]]]:
             [sheet, folder / "odd.csv", "--sure", EVIL],
         ],
         "scores": [[folder / "my.class"], [folder / "my.class", "--from", EVIL], [sheet], [folder / "none"]],
+        "year": [
+            [folder / "year.txt"],
+            [folder / "odd_year.txt"],
+            [odd],
+            [folder],
+            [folder / "none"],
+            [folder / "year.txt", "--night", EVIL],
+            [folder / "year.txt", "--night", "2026-09-08", "--class", folder / "my.class"],
+            [folder / "year.txt", "--night", "2026-09-08", "--class", sheet],
+            [folder / "year.txt", "--keep", sheet],
+            [folder / "year.txt", "--keep", folder / "my.class", "--room", EVIL],
+            [folder / "year.txt", "--to", out],
+            [folder / "year.txt", "--to", sheet],
+        ],
         "papers": [
             [folder / "my.class", "1"],
             [folder / "my.class", EVIL],
