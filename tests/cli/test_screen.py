@@ -48,7 +48,7 @@ def evil(tmp_path: Path) -> Path:
     (folder / "right.csv").write_text(f"pupil,1,2{SIGNS}\nK1{SIGNS},1,1\nK2,0,1\nK3,1,0\nK4,0,0\n")
     (folder / "odd.csv").write_text(f"pupil,1,{SIGNS},2\nK1,3,4,5\nK1,3,4,5\n")
     (folder / "year.txt").write_text(f"{YEAR}\n")
-    (folder / "odd_year.txt").write_text(f"{YEAR}\ngrade: {SIGNS}\nmove: {SIGNS}\nodd {SIGNS}: yes\n{SIGNS}\n")
+    (folder / "odd_year.txt").write_text(f"{YEAR}\ngrade: {SIGNS}\nodd {SIGNS}: yes\n{SIGNS}\n")
     return folder
 
 
