@@ -1,7 +1,11 @@
 import pytest
 
+from onewhole.languages.class_words import ClassWords
+from onewhole.languages.english.unpictured import unpictured
+from onewhole.notations.sentences.text import text_of
 from onewhole.pictures.choosing import (
     MOST_JUMPS,
+    OF_STEPS,
     PictureRefusedError,
     chosen,
     picture,
@@ -9,11 +13,14 @@ from onewhole.pictures.choosing import (
 )
 from onewhole.pictures.picture import PictureKind
 from onewhole.pictures.unpictured import (
+    NoArea,
     NoPartsOfWhole,
     NoPlaceOnLine,
+    NoRoom,
     NothingToSplit,
     NotHundredths,
     NotPlaceByPlace,
+    SeveralSteps,
     TooManyJumps,
     TooManyParts,
     TooManyWholes,
@@ -57,6 +64,8 @@ PROBLEMS = [
     "2 / 1/3",
     *sample(("$5 - $2.35", "5.2 km + 2.75 km", "$8 - $3"), tuple(topic.typed for topic in TOPICS)),
 ]
+#: Several steps of which neither a bar nor a rectangle shows all: they have no picture.
+UNPICTURED = [read_statement(typed) for typed in ("18 / 6 + 4 x (5 - 2)", "2 x (3 ft 4 in + 2 ft 9 in)")]
 
 
 def _workings(problem: str) -> list[Working]:
@@ -83,6 +92,9 @@ def test_every_kind_can_be_drawn() -> None:
 def test_every_working_has_a_picture(working: Working) -> None:
     """Every strategy on every kind of problem here: a scene for each line, of the kind that was chosen."""
     found = picture(working)
+    if working.statement in UNPICTURED:
+        assert found is None
+        return
     assert found is not None
     assert found.kind is chosen(working)
     assert len(found.scenes) == len(working.lines)
@@ -99,8 +111,11 @@ def test_a_kind_is_drawn_or_refused(working: Working) -> None:
             assert found.kind is kind
             assert found.scenes[0].height <= 150
             continue
-        assert refused.instead is not None
-        assert refusal(working, refused.instead) is None
+        if working.statement in UNPICTURED:
+            assert refused.instead is None
+        else:
+            assert refused.instead is not None
+            assert refusal(working, refused.instead) is None
         with pytest.raises(PictureRefusedError) as error:
             picture(working, kind)
         assert (error.value.kind, error.value.why, error.value.instead) == (
@@ -133,6 +148,8 @@ def test_a_kind_is_drawn_or_refused(working: Working) -> None:
         ("9 - ? = 3 1/2", "count_up", PictureKind.BAR),
         ("? - 27 = 52", "regroup_first", PictureKind.BAR),
         ("100 - ? = 99 7/8", "regroup_first", PictureKind.SPLIT),
+        ("multiples of 7 to 50", "regroup_first", PictureKind.LINE),
+        ("4 + 3 x 7", "regroup_first", PictureKind.BAR),
     ],
 )
 def test_chosen(problem: str, strategy: str, kind: PictureKind) -> None:
@@ -217,6 +234,21 @@ def test_jumps_have_an_end() -> None:
     assert refused is not None
     assert refused.reason == TooManyJumps(10, MOST_JUMPS)
     assert MOST_JUMPS < 10
+
+
+@pytest.mark.parametrize("problem", ["18 / 6 + 4 x (5 - 2)", "2 x (3 ft 4 in + 2 ft 9 in)", "4 + 3 x 7"])
+def test_a_picture_of_several_steps_shows_them_all(problem: str) -> None:
+    """One that would show a single step is refused in words; a bar and a rectangle have their own reasons."""
+    working = _worked(problem)
+    for kind in PictureKind:
+        refused = refusal(working, kind)
+        if kind in OF_STEPS:
+            assert refused is None or refused.reason in {NoPartsOfWhole(), NoArea(), NoRoom()}
+        else:
+            assert refused is not None
+            assert refused.reason == SeveralSteps()
+    words = text_of(unpictured(SeveralSteps(), ClassWords()))
+    assert words == "These are several steps, and this picture would show only one of them."
 
 
 def test_nothing_suits() -> None:

@@ -4,7 +4,7 @@ from itertools import pairwise
 import pytest
 
 from onewhole.number.quantity import Quantity, whole
-from onewhole.pictures.description import Compared, JumpEnds, OneJump, Shown, StillThere
+from onewhole.pictures.description import Compared, EqualJumps, JumpEnds, OneJump, Shown, StillThere
 from onewhole.pictures.jump import JumpPlan
 from onewhole.pictures.jumps import jump_plan
 from onewhole.pictures.limits import NotDrawnError
@@ -13,7 +13,7 @@ from onewhole.pictures.picture import Picture
 from onewhole.pictures.scene import Hop, Scene, Shape, Stroke, Wedge, Words
 from onewhole.statements.expression import value
 from onewhole.statements.reading import read_statement
-from onewhole.statements.statement import Question
+from onewhole.statements.statement import NumberRow, Question
 from onewhole.working.questions import suiting
 from onewhole.working.strategies.table import strategy_named
 from onewhole.working.work import work
@@ -224,3 +224,28 @@ def test_long_numbers_stay_on_the_paper_and_apart() -> None:
         *range(0, 1_000_001, 200_000)
     ]
     assert scene.width - ticks[-1].x >= Fraction(55, 4), "half of what nine signs take"
+
+
+@pytest.mark.parametrize(
+    ("problem", "step", "named"),
+    [
+        ("multiples of 7 to 50", 7, [7, 14, 21, 28, 35, 42, 49]),
+        ("multiples of 25 to 110", 25, [25, 50, 75, 100]),
+        ("multiples of 10 to 60", 10, []),
+    ],
+)
+def test_multiples_are_counted_on_by_equal_jumps(problem: str, step: int, named: list[int]) -> None:
+    """From 0 on; each multiple is named when it is jumped to: in a row that leaves none out, or by a tick."""
+    working = work(read_statement(problem), strategy_named("regroup_first"))
+    assert isinstance(working.answer, NumberRow)
+    first, last = number_line(working).scenes
+    assert not _shapes(first, "jump/")
+    assert list(_shapes(first, "point/")) == ["point/0"]
+    multiples = [int(one) for one in working.answer.values]
+    assert multiples == list(range(step, multiples[-1] + 1, step))
+    ends = [hop.to_x for hop in _shapes(last, "jump/").values() if isinstance(hop, Hop)]
+    spots = _shapes(last, "point/")
+    assert ends == [spots[f"point/{one}"].x for one in multiples]
+    assert list(_shapes(last, "number/")) == [f"number/{one}" for one in named]
+    assert {f"whole/{one}" for one in multiples if not named} <= {piece.name for piece in last.pieces}
+    assert EqualJumps(len(multiples), whole(step), whole(multiples[-1])) in last.descriptions

@@ -1,13 +1,16 @@
 import pytest
 
+from onewhole.languages.class_words import ClassWords
 from onewhole.number.quantity import Quantity, whole
 from onewhole.statements.expression import value
 from onewhole.statements.reading import read_quantity, read_statement
 from onewhole.statements.statement import MissingNumber
 from onewhole.working.missing import work_missing
+from onewhole.working.reasons.columns import InColumns
 from onewhole.working.reasons.comparing import PartTaken, TakenAndLeft, UndoneToFind
 from onewhole.working.reasons.taking import Left
 from onewhole.working.working import Working
+from onewhole.writers.plain import working_lines
 
 
 def worked(typed: str) -> Working:
@@ -87,3 +90,23 @@ def test_the_number_is_a_whole_number_in_a_fraction() -> None:
     answer = worked("7 1/5 = ?/5").answer
     assert isinstance(answer, Quantity)
     assert answer == whole(36)
+
+
+@pytest.mark.parametrize(
+    ("typed", "found"),
+    [
+        ("7 + 7 = ? + 7", "7"),
+        ("9 + 8 = ? + 12", "5"),
+        ("7 + 9 + 6 = ? + 12", "10"),
+        ("2 x 3 + 4 = ? + 7", "3"),
+        ("12 / 4 + 3 = ? + 1", "5"),
+    ],
+)
+def test_what_is_not_added_in_columns_is_not_taken_in_columns(typed: str, found: str) -> None:
+    """Numbers of one digit have no columns, and what they make is worked on as they were; it is printed."""
+    working = worked(typed)
+    assert isinstance(working.answer, Quantity)
+    assert working.answer.value == int(found)
+    in_columns = any(isinstance(line.because, InColumns) for line in working.lines)
+    assert not in_columns or "x" in typed
+    assert working_lines(working, ClassWords())[-1].endswith(f"is {found}.")

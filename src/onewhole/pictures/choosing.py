@@ -53,6 +53,7 @@ from onewhole.pictures.unpictured import (
     NotInColumns,
     NotOnRuler,
     NotPlaceByPlace,
+    SeveralSteps,
     TooManyJumps,
     TooManyParts,
     TooManyShares,
@@ -84,6 +85,9 @@ from onewhole.working.working import Working
 JUMPING = {COUNT_UP.key, JUMP_ON.key, EQUAL_SHIFT.key, FROM_WHOLE.key, EQUAL_JUMPS.key, MEASURE_OUT.key}
 #: Ways to multiply and to divide that are seen in a rectangle.
 AREAS = {PARTIAL_PRODUCTS.key, TOPS_AND_BOTTOMS.key, BY_HEART.key, SHARE_UNITS.key, PARTIAL_QUOTIENTS.key}
+#: Pictures that show all steps of several at once: what is added as often as it is taken, and a sum taken so
+#: many times.
+OF_STEPS = (PictureKind.BAR, PictureKind.AREA)
 #: More jumps than this run into one another. Common practice, no source.
 MOST_JUMPS = 8
 MOST_IN_BLOCKS = 999
@@ -164,11 +168,17 @@ def _order(working: Working) -> tuple[PictureKind, ...]:
     if isinstance(working.statement, Rounding):
         return (PictureKind.LINE,)
     if quotient_of(working) is not None:
-        return (PictureKind.COLUMNS, PictureKind.SHARES, PictureKind.AREA, PictureKind.LINE)
+        return (
+            PictureKind.COLUMNS,
+            PictureKind.SHARES,
+            PictureKind.AREA,
+            PictureKind.LINE,
+            PictureKind.SPLIT,
+        )
     if _in_steps(working):
-        return (PictureKind.BAR, PictureKind.AREA)
+        return OF_STEPS
     if isinstance(working.statement, Listing):
-        return (PictureKind.AREA,)
+        return (PictureKind.AREA, PictureKind.LINE)
     first = [PictureKind.BAR, PictureKind.COLUMNS, PictureKind.AREA, PictureKind.RULER]
     asked = _asked(working)
     if working.strategy in JUMPING and isinstance(working.statement, Question):
@@ -207,6 +217,8 @@ def _asked(working: Working) -> tuple[Quantity, ...]:
 
 def _why(working: Working, kind: PictureKind, paper: PicturePaper) -> Unpictured | None:
     """Return why a picture cannot be drawn; the last check is to draw it."""
+    if _in_steps(working) and kind not in OF_STEPS:
+        return SeveralSteps()
     counted = _as_counted(working, kind)
     match kind:
         case PictureKind.STRIPS | PictureKind.DISCS:

@@ -20,7 +20,8 @@ class JumpPlan:
 
     All points count the ladder's smallest unit. ``answer`` is where the answer is marked on the last line
     (None where it is the sum of the jumps and no point). ``measured`` is how many of them have their length
-    written on them: all where it is None, and one of many equal ones.
+    written on them: all where it is None, and one of many equal ones. ``landings`` says that each place
+    where a jump ends is named, also where only one jump has its length.
     """
 
     ladder: Ladder
@@ -29,6 +30,7 @@ class JumpPlan:
     drawn: tuple[int, ...]
     answer: int | None
     measured: int | None = None
+    landings: bool = False
 
     @property
     def furthest(self) -> int:

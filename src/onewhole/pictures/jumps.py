@@ -9,6 +9,7 @@ from onewhole.number.quantity import Quantity
 from onewhole.pictures.jump import Jump, JumpPlan
 from onewhole.pictures.measured_out import measured_out
 from onewhole.pictures.shares_state import quotient_of
+from onewhole.statements.listing import Listing
 from onewhole.statements.statement import Comparison, Ordering, Question, asked_quantities
 from onewhole.working.products.equal_jumps import MOST
 from onewhole.working.products.moves import turned
@@ -55,7 +56,7 @@ from onewhole.working.working import Working
 
 
 def jump_plan(working: Working) -> JumpPlan | None:
-    """Return the jumps of a sum, difference, comparison, product or quotient; None for any other working.
+    """Return the jumps of a sum, difference, comparison, product, quotient or of multiples; else None.
 
     The counting strategies give their own jumps; any other sum or difference is jumped number by number, the
     larger units first. Exact: every point is a count.
@@ -71,6 +72,8 @@ def jump_plan(working: Working) -> JumpPlan | None:
             return _equal_jumps(working, turned(product))
         case Question() if (quotient := quotient_of(working)) is not None:
             return measured_out(working, quotient)
+        case Listing(number=Quantity() as step, most=Quantity()):
+            return _counted_on(working, step, len(working.statement.found))
         case Comparison(Quantity() as left, Quantity() as right):
             signed: Signed | None = ((left, False), (right, True))
         case Ordering(parts):
@@ -108,6 +111,13 @@ def _equal_jumps(working: Working, product: ProductState) -> JumpPlan | None:
         shown[at] = before if line.because is None or isinstance(line.because, TurnedRound) else times
     shown[-1] = times
     return JumpPlan(number.ladder, (0,), jumps, tuple(shown), times * number.parts)
+
+
+def _counted_on(working: Working, step: Quantity, times: int) -> JumpPlan:
+    """Return a jump from multiple to multiple, from 0 on; each place where one ends is named."""
+    jumps = tuple([Jump(at * step.parts, (at + 1) * step.parts) for at in range(times)])
+    drawn = (0, *[times] * (len(working.lines) - 1))
+    return JumpPlan(step.ladder, (0,), jumps, drawn, None, 1, landings=True)
 
 
 def _jumps(working: Working, counted: Signed) -> tuple[tuple[int, ...], tuple[Jump, ...], bool]:

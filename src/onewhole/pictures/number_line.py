@@ -144,8 +144,11 @@ class _LineDrawing:
             if rules
             else axis(plan.ladder, points, tick, clock=like is not None, apart=not plan.jumps, width=width)
         )
-        seen = points if plan.measured is None else sorted({*plan.given, plan.jumps[-1].end})
+        every = plan.landings or plan.measured is None
+        seen = points if every else sorted({*plan.given, plan.jumps[-1].end})
         named = [point for point in seen if rules or point % line.step]
+        if plan.landings and named:  # a row that leaves none out
+            named = [point for point in seen if point not in plan.given]
         names = {point: _names(plan.ladder, point, written, like) for point in named}
         wide = {point: max(across(name) for name in names[point]) for point in named}
         ticks = range(line.start, line.end + 1, line.step)

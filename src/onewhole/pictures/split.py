@@ -12,7 +12,7 @@ from onewhole.pictures.description import CutInto, Description, Gathered, Makes,
 from onewhole.pictures.limits import NotDrawnError
 from onewhole.pictures.picture import Picture, PictureKind
 from onewhole.pictures.scene import Piece, Scene, Stroke, Words
-from onewhole.statements.expression import Expression, Sum
+from onewhole.statements.expression import Expression, Quotient, Sum
 from onewhole.statements.listing import Listing
 from onewhole.statements.rounding import Rounding
 from onewhole.statements.statement import Comparison, MissingNumber, NumberRow, Ordering
@@ -96,7 +96,7 @@ def _only_digits(quantity: Quantity) -> bool:
 
 
 def _side(line: Line) -> Expression:
-    """Return what a line works on: of an equation with a number missing, the side without the gap."""
+    """Return what a line works on: the side without the gap, and of a quotient the number that is shared."""
     match line.says:
         case Comparison():
             return line.says.left
@@ -106,6 +106,8 @@ def _side(line: Line) -> Expression:
             return line.says.parts[0]
         case Rounding(number) | Listing(_, number):
             return number
+        case Quotient(Quantity() as shared, _):
+            return shared
         case _:
             return line.says
 

@@ -28,7 +28,7 @@ class NotHundredths:
 
 @dataclass(frozen=True, slots=True)
 class NoPlaceOnLine:
-    """The working is no sum, difference, comparison or rounding."""
+    """The working is no sum, difference, comparison, counting on or rounding."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -104,6 +104,11 @@ class NotInColumns:
     """The working does not go column by column."""
 
 
+@dataclass(frozen=True, slots=True)
+class SeveralSteps:
+    """Several steps are worked one after another, and a picture of one of them does not show the others."""
+
+
 #: Every reason why a picture does not suit a working.
 Unpictured = (
     TooManyParts
@@ -122,5 +127,6 @@ Unpictured = (
     | NoShares
     | TooManyShares
     | NotInColumns
+    | SeveralSteps
     | NoRoom
 )

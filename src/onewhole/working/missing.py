@@ -18,7 +18,7 @@ from onewhole.working.reasons.renaming import RenamedSameAmount
 from onewhole.working.reasons.taking import InAll, Left, SoFar
 from onewhole.working.strategies.moves import one_on, parted, something
 from onewhole.working.strategies.same_units import row
-from onewhole.working.strategies.table import USUAL
+from onewhole.working.strategies.table import STRATEGIES, USUAL
 from onewhole.working.strategy import Strategy
 from onewhole.working.working import Working
 
@@ -100,7 +100,9 @@ def _worked(lines: list[Line], alone: MissingNumber, taught: Strategy, *, part_t
     if not taken:
         return working.answer
     less = replace(alone, rest=_less(working.answer, taken))
-    return _worked(lines, less, taught, part_taken=part_taken)
+    # Numbers of one digit are not added in columns: what is left is not found in columns either.
+    went = next((one for one in STRATEGIES if one.key == working.strategy), taught)
+    return _worked(lines, less, went, part_taken=part_taken)
 
 
 def _added_first(rest: Expression) -> tuple[Expression, tuple[Term, ...]]:

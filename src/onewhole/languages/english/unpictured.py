@@ -20,6 +20,7 @@ from onewhole.pictures.unpictured import (
     NotInColumns,
     NotOnRuler,
     NotPlaceByPlace,
+    SeveralSteps,
     TooManyJumps,
     TooManyParts,
     TooManyShares,
@@ -82,6 +83,8 @@ def unpictured(reason: Unpictured, words: ClassWords) -> Sentences:
             return told(Counted(shares, share), "cannot be counted by looking:", bare(most), "are the most")
         case NotInColumns():
             return told("this way does not go column by column")
+        case SeveralSteps():
+            return told("these are several steps, and this picture would show only one of them")
         case NoRoom():
             return told("so many wholes and parts do not fit on one picture")
         case _:
