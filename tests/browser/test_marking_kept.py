@@ -157,6 +157,7 @@ def test_an_answer_of_the_program_that_breaks_off_is_no_answer(door: Served, pag
     expect(page.locator("#verdict .words")).to_contain_text("nine: not right")
 
 
+@pytest.mark.more("browser/test_marking.py")
 def test_the_next_page_waits_for_the_last_cell(door: Served, page: Page) -> None:
     """A link clicked while a cell is being typed is followed when that cell is on the disk."""
     page.keyboard.type("4 7/8")

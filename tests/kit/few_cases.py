@@ -6,17 +6,17 @@ from typing import Final
 from zlib import crc32
 
 #: How many cases of a test are tried; of one in a browser the one screen or the other.
-FEW: Final = 3
+FEW: Final = 2
 FEW_BY_FOLDER: Final = {"tests/browser/": 1}
 
 
 def tried(test: str, cases: int) -> set[int]:
     """Return which of a test's cases the usual run tries: evenly spread, the first one by the test's name.
 
-    >>> sorted(tried("tests/number/test_ratio.py::test_any", 3))
-    [0, 1, 2]
+    >>> sorted(tried("tests/number/test_ratio.py::test_any", 2))
+    [0, 1]
     >>> len(tried("tests/number/test_ratio.py::test_any", 100))
-    3
+    2
     """
     few = next((few for folder, few in FEW_BY_FOLDER.items() if test.startswith(folder)), FEW)
     if cases <= few:

@@ -24,6 +24,7 @@ def seen() -> tuple[Trial, ...]:
     return tuple(all_seen(Night((room12(),), CLASSES, seed="goals"), None))
 
 
+@pytest.mark.more("lab/test_steps.py")
 def test_pupils_without_a_steady_idea_are_hardly_ever_given_one(seen: tuple[Trial, ...]) -> None:
     """Fewer than 2 in 100 of them are said to fit a pattern."""
     wrongly = wrongly_given(seen)
@@ -39,6 +40,7 @@ def test_what_is_said_to_fit_is_true(seen: tuple[Trial, ...]) -> None:
     assert share(sure, lambda one: one.holds).value > 0.9
 
 
+@pytest.mark.more("lab/test_steps.py")
 def test_a_steady_idea_that_can_show_is_found(seen: tuple[Trial, ...]) -> None:
     """Of steady pupils whose idea can show on three problems or more, nine of ten are said to fit it."""
     steady = [one for one in seen if one.kind is Kind.STEADY and one.truth and one.acts >= FAIR_SHOWINGS]
@@ -46,11 +48,13 @@ def test_a_steady_idea_that_can_show_is_found(seen: tuple[Trial, ...]) -> None:
     assert share(steady, lambda one: one.likely and one.holds).value > 0.9
 
 
+@pytest.mark.more("lab/test_steps.py")
 def test_the_odds_are_calibrated(seen: tuple[Trial, ...]) -> None:
     """The expected calibration error of all that is said first stays under 0.05."""
     assert calibration_error(first_said(seen)) < 0.05
 
 
+@pytest.mark.more("lab/test_steps.py")
 def test_ideas_close_beside_a_pattern_are_hardly_ever_taken_for_it() -> None:
     """Of pupils with rules that nothing was set by, fewer than 3 in 100 have odds of 0.9 for a pattern."""
     rates = replace(USUAL, outside=0.5, rules=tuple(HELD_OUT))
@@ -62,6 +66,7 @@ def test_ideas_close_beside_a_pattern_are_hardly_ever_taken_for_it() -> None:
     assert share(outside, lambda one: one.likely).value < 0.03
 
 
+@pytest.mark.more("lab/test_steps.py")
 def test_pupils_of_one_idea_sit_together(seen: tuple[Trial, ...]) -> None:
     """Every pupil has a group, and nine of ten of a class who are said to fit one idea share it."""
     assert all(one.sits for one in seen)

@@ -95,6 +95,7 @@ def test_every_time_agrees_to_a_frame(made: tuple[Path, FilmFiles]) -> None:
     assert sum(steps) == pytest.approx(1000 * length, abs=len(steps))
 
 
+@pytest.mark.more("presses/test_video.py")
 def test_both_shapes_have_the_captions_of_both_languages(made: tuple[Path, FilmFiles]) -> None:
     """The class's own first; the files beside are of the same times."""
     folder, shown = made

@@ -116,6 +116,7 @@ def test_cues_start_within_a_frame_of_the_key() -> None:
         assert abs(cue.start - chapter.start - Fraction(step, 1000)) <= Fraction(1, 2 * FRAMES)
 
 
+@pytest.mark.more("presses/test_recording.py")
 @pytest.mark.slow
 def test_the_sound_is_in_step(made: Path) -> None:
     """What is heard in the MP4 begins where the key was pressed, within two frames, and nowhere else."""
