@@ -14,7 +14,9 @@ from onewhole.statements.reading import read_statement
 SMALL = (Doubt((), ("A01",), 6), Doubt(("A01",), ("A02",), 2), Doubt(("A01", "A10"), ("A10",), 1))
 
 
-@pytest.mark.parametrize("skill", [*LIKE, WishedSkill.TENTHS, WishedSkill.COMPARE_WHOLE])
+@pytest.mark.parametrize(
+    "skill", [*sorted(LIKE, key=lambda skill: skill.value), WishedSkill.TENTHS, WishedSkill.COMPARE_WHOLE]
+)
 def test_fact_slips_and_forms_are_not_watched(skill: WishedSkill) -> None:
     """A page looks for ideas."""
     found = watched(Wishes(skill=skill))
