@@ -14,7 +14,7 @@ from onewhole.pictures.description import Description, PartProduct, SidesOf
 from onewhole.pictures.limits import LEAST_PART, NotDrawnError
 from onewhole.pictures.picture import Picture, PictureKind
 from onewhole.pictures.scene import Box, Look, Piece, Scene, Stroke, Words
-from onewhole.statements.expression import Expression, Sum, Times
+from onewhole.statements.expression import Expression
 from onewhole.statements.statement import Question
 from onewhole.working.products.made import made
 from onewhole.working.products.partial_products import sides
@@ -29,6 +29,7 @@ from onewhole.working.reasons.multiplying import (
     TopsAndBottoms,
     UnitTimes,
 )
+from onewhole.working.steps.work_steps import times_sum
 from onewhole.working.working import Working
 
 #: The rectangle at most, the room for the numbers beside it, and the height of digits, in millimetres.
@@ -188,12 +189,11 @@ def of_sum(asked: Expression) -> tuple[Quantity, tuple[Quantity, ...]] | None:
     >>> times.parts, [part.parts for part in parts]
     (3, [20, 7])
     """
-    match asked:
-        case Times(Quantity() as times, Sum(terms)) | Times(Sum(terms), Quantity() as times):
-            parts = tuple([term.part for term in terms if isinstance(term.part, Quantity) and not term.taken])
-            return (times, parts) if len(parts) == len(terms) else None
-        case _:
-            return None
+    if (found := times_sum(asked)) is None:
+        return None
+    times, terms = found
+    parts = tuple([term.part for term in terms if isinstance(term.part, Quantity) and not term.taken])
+    return (times, parts) if len(parts) == len(terms) else None
 
 
 def _of_sum(asked: Expression) -> _AreaDrawing | None:

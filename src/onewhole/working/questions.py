@@ -187,9 +187,6 @@ def _steps_worked(asked: Expression, taught: Strategy, way: NamedWay = STEP_BY_S
     first = times_each_part(asked) if way == TIMES_EACH_PART else None
 
     def one(question: Question) -> Working:
-        if question.asked == asked:
-            msg = "this is not worked line by line"
-            raise NotWorkedError(msg, remedy="Write one such as 2 + 3 x 4 or 3 x (20 + 7).")
         working = work_as_taught(question, REGROUP_FIRST if taught == COLUMNS else taught, checked=False)
         if working.strategy != COLUMNS.key:
             return working

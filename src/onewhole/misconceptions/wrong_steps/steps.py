@@ -24,7 +24,7 @@ from onewhole.statements.statement import Question, Statement
 from onewhole.working.line import Line
 from onewhole.working.questions import steps_found, work_as_taught
 from onewhole.working.steps.next_step import next_step
-from onewhole.working.steps.work_steps import bar_as_division, has_steps
+from onewhole.working.steps.work_steps import bars_as_divisions, has_steps
 from onewhole.working.strategies.regroup_first import REGROUP_FIRST
 
 _FEWEST = 3
@@ -47,7 +47,7 @@ def in_order(instead: Instead) -> Try:
 
     def attempt(statement: Statement) -> Attempt | None:
         asked = asked_in_steps(statement)
-        says = instead(bar_as_division(asked)) if asked is not None else None
+        says = instead(bars_as_divisions(asked)) if asked is not None else None
         if asked is None or says is None or says == asked:
             return None
         try:

@@ -38,7 +38,7 @@ class NextStep:
 
 
 @dataclass(frozen=True, slots=True)
-class _PartAt:
+class PartAt:
     """A part of an expression, whether it stands in brackets, and how the whole is written with another."""
 
     part: Expression
@@ -63,7 +63,7 @@ def next_step(asked: Expression) -> NextStep | None:
 
 def _bracketed(asked: Expression) -> NextStep | None:
     """Return the next step of what stands in brackets."""
-    for place in _places(asked):
+    for place in places(asked):
         found = next_step(place.part) if place.bracketed else _bracketed(place.part)
         if found is None:
             continue
@@ -75,7 +75,7 @@ def _bracketed(asked: Expression) -> NextStep | None:
 
 def _multiplied(asked: Expression) -> NextStep | None:
     """Return the leftmost product or quotient of two numbers."""
-    for place in _places(asked):
+    for place in places(asked):
         if (found := _multiplied(place.part)) is not None:
             outer = isinstance(asked, Sum) and found.why in {WhyFirst.ONLY_PART, WhyFirst.FROM_THE_LEFT}
             why = _before_adding(found.part) if outer else WhyFirst.FROM_THE_LEFT
@@ -95,8 +95,8 @@ def _before_adding(part: OneStep) -> WhyFirst:
 
 
 def _summed(asked: Expression) -> NextStep | None:
-    """Return the first two numbers of a sum; all of it where there are no more."""
-    if not isinstance(asked, Sum):
+    """Return the first two numbers of a sum; all of it where there are no more, None for other parts."""
+    if not isinstance(asked, Sum) or not all(isinstance(term.part, Quantity) for term in asked.terms[:PAIR]):
         return None
     if len(asked.terms) == PAIR:
         return NextStep(asked, WhyFirst.ONLY_PART, _itself)
@@ -113,27 +113,27 @@ def _itself(part: Expression) -> Expression:
     return part
 
 
-def _places(asked: Expression) -> Iterator[_PartAt]:
+def places(asked: Expression) -> Iterator[PartAt]:
     """Yield the parts of an expression from left to right."""
     match asked:
         case Quantity() | WithRemainder():
             return
         case InBrackets(inside):
-            yield _PartAt(inside, bracketed=True, put=_in_brackets_again)
+            yield PartAt(inside, bracketed=True, put=_in_brackets_again)
         case Sum(terms):
             for at, term in enumerate(terms):
-                yield _PartAt(term.part, isinstance(term.part, Sum), _in_sum(terms, at))
+                yield PartAt(term.part, isinstance(term.part, Sum), _in_sum(terms, at))
         case Times(left, right):
             operation = isinstance(right, Times | Quotient)
-            yield _PartAt(left, isinstance(left, Sum), lambda part: Times(part, right))
-            yield _PartAt(right, operation or isinstance(right, Sum), lambda part: Times(left, part))
+            yield PartAt(left, isinstance(left, Sum), lambda part: Times(part, right))
+            yield PartAt(right, operation or isinstance(right, Sum), lambda part: Times(left, part))
         case Quotient(left, right):
             operation = isinstance(right, Times | Quotient)
-            yield _PartAt(left, isinstance(left, Sum), lambda part: Quotient(part, right))
-            yield _PartAt(right, operation or isinstance(right, Sum), lambda part: Quotient(left, part))
+            yield PartAt(left, isinstance(left, Sum), lambda part: Quotient(part, right))
+            yield PartAt(right, operation or isinstance(right, Sum), lambda part: Quotient(left, part))
         case Over(top, bottom):
-            yield _PartAt(top, bracketed=True, put=lambda part: Over(part, bottom))
-            yield _PartAt(bottom, bracketed=True, put=lambda part: Over(top, part))
+            yield PartAt(top, bracketed=True, put=lambda part: Over(part, bottom))
+            yield PartAt(bottom, bracketed=True, put=lambda part: Over(top, part))
         case _:
             assert_never(asked)
 

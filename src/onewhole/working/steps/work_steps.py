@@ -1,7 +1,7 @@
 """Working an expression with several operations, one after another; each leans on the working of its own."""
 
 from collections.abc import Callable, Iterator
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 
 from onewhole.number.ladder import Style
 from onewhole.number.quantity import Quantity
@@ -25,7 +25,7 @@ from onewhole.working.products.work_product import factors
 from onewhole.working.quotients.remainder_shared import RemainderForm, remainder_shared
 from onewhole.working.quotients.work_quotient import divided
 from onewhole.working.reasons.stepping import BarDivides, StepBegins, StepDone, TimesEachPart
-from onewhole.working.steps.next_step import NextStep, next_step
+from onewhole.working.steps.next_step import NextStep, next_step, places
 from onewhole.working.working import Working
 
 #: Sums and differences up to here are worked in one line. Common practice, no source.
@@ -67,12 +67,18 @@ def times_each_part(asked: Expression) -> Line | None:
     >>> text(times_each_part(read_expression("3 x (20 + 7)")).says)
     '3 x 20 + 3 x 7'
     """
+    if (found := times_sum(asked)) is None:
+        return None
+    times, terms = found
+    says = Sum(tuple([Term(Times(times, term.part), term.taken) for term in terms]))
+    return Line(says, TimesEachPart(times))
+
+
+def times_sum(asked: Expression) -> tuple[Quantity, tuple[Term, ...]] | None:
+    """Return a number and the terms of the sum of numbers that it is multiplied by; else None."""
     match asked:
         case Times(Quantity() as times, Sum(terms)) | Times(Sum(terms), Quantity() as times):
-            if not all(isinstance(term.part, Quantity) for term in terms):
-                return None
-            says = Sum(tuple([Term(Times(times, term.part), term.taken) for term in terms]))
-            return Line(says, TimesEachPart(times))
+            return (times, terms) if all(isinstance(term.part, Quantity) for term in terms) else None
         case _:
             return None
 
@@ -84,13 +90,14 @@ def work_steps(asked: Expression, work_one: WorkOne, *first: Line) -> StepsWorke
     that is no part of a number that could be worked on with.
     """
     lines: list[Line] = [Line(asked), *first]
-    now: Expression | None = asked
-    if first and isinstance(first[-1].says, Expression):
-        now = first[-1].says
-    if now is not None and (bar := _bar_divides(now)) is not None:
-        lines.append(bar)
-        now = bar.says if isinstance(bar.says, Expression) else None
-    while now is not None and (step := next_step(now)) is not None:
+    now: Expression = asked
+    for line in first:
+        assert isinstance(line.says, Expression), "another way to write an amount is one"
+        now = line.says
+    for divides, line in _bars_divide(now):
+        lines.append(line)
+        now = divides
+    while (step := next_step(now)) is not None:
         found = tuple(_lines(step, work_one, last=step.part == now))
         lines += found
         says = found[-1].says
@@ -123,36 +130,35 @@ def _lines(step: NextStep, work_one: WorkOne, *, last: bool) -> Iterator[Line]:
         yield Line(step.put(line.says), line.because, line.aside, line.facts)
 
 
-def bar_as_division(asked: Expression) -> Expression:
-    """Write a fraction whose top or bottom is still to be worked as a quotient; all else stays.
+def bars_as_divisions(asked: Expression) -> Expression:
+    """Write each fraction whose top or bottom is still to be worked as a quotient; all else stays.
 
     >>> from onewhole.notations.text import text
     >>> from onewhole.statements.reading import read_expression
-    >>> text(bar_as_division(read_expression("3 + (20 - 8)/4")))
+    >>> text(bars_as_divisions(read_expression("3 + (20 - 8)/4")))
     '3 + (20 - 8) ÷ 4'
     """
-    bar = _bar_divides(asked)
-    return bar.says if bar is not None and isinstance(bar.says, Expression) else asked
+    for says, _ in _bars_divide(asked):
+        asked = says
+    return asked
 
 
-def _bar_divides(asked: Expression) -> Line | None:
-    """Write a fraction whose top or bottom is still to be worked as a quotient; None where there is none."""
-    match asked:
-        case Over(top, bottom):
-            divided = Quotient(top, bottom)
-            return Line(divided, BarDivides(divided))
-        case Sum(terms):
-            found = [(at, line) for at, term in enumerate(terms) if (line := _bar_divides(term.part))]
-            for at, line in found[:1]:
-                assert isinstance(line.says, Expression), "a quotient is an amount"
-                changed = replace(terms[at], part=line.says)
-                return Line(Sum((*terms[:at], changed, *terms[at + 1 :])), line.because)
-            return None
-        case Times(left, right) if (line := _bar_divides(right)) is not None:
-            assert isinstance(line.says, Expression), "a quotient is an amount"
-            return Line(Times(left, line.says), line.because)
-        case _:
-            return None
+def _bars_divide(asked: Expression) -> Iterator[tuple[Expression, Line]]:
+    """Yield an expression with one bar more written as a quotient, and its line, until none is left."""
+    while (found := _bar_divides(asked)) is not None:
+        asked, because = found
+        yield asked, Line(asked, because)
+
+
+def _bar_divides(asked: Expression) -> tuple[Expression, BarDivides] | None:
+    """Write the first fraction whose top or bottom is still to be worked as a quotient."""
+    if isinstance(asked, Over):
+        divided = Quotient(asked.top, asked.bottom)
+        return divided, BarDivides(divided)
+    for place in places(asked):
+        if (found := _bar_divides(place.part)) is not None:
+            return place.put(found[0]), found[1]
+    return None
 
 
 def _shared(found: Quantity | WithRemainder) -> tuple[Line, ...]:
