@@ -295,7 +295,7 @@ def _draw(working: Working, kind: PictureKind, paper: PicturePaper) -> Picture:
         case PictureKind.BLOCKS:
             return blocks(working, paper)
         case PictureKind.BAR:
-            return with_columns(working) or bar(working) if paper.least else bar(working)
+            return (with_columns(working) if paper.least else None) or bar(working)
         case PictureKind.SHARES:
             return shares(working, paper)
         case PictureKind.AREA if _of_factors(working):

@@ -104,7 +104,7 @@ def _equal_jumps(working: Working, product: ProductState) -> JumpPlan | None:
     times, number = product.times, product.right
     if times is None or not 1 <= times <= MOST or not number.parts:
         return None
-    jumps = tuple([Jump(at * number.parts, (at + 1) * number.parts) for at in range(times)])
+    jumps = _equal(number.parts, times)
     shown = [0] * len(working.lines)
     for at, line in enumerate(working.lines):
         before = shown[at - 1] if at else 0
@@ -115,9 +115,13 @@ def _equal_jumps(working: Working, product: ProductState) -> JumpPlan | None:
 
 def _counted_on(working: Working, step: Quantity, times: int) -> JumpPlan:
     """Return a jump from multiple to multiple, from 0 on; each place where one ends is named."""
-    jumps = tuple([Jump(at * step.parts, (at + 1) * step.parts) for at in range(times)])
     drawn = (0, *[times] * (len(working.lines) - 1))
-    return JumpPlan(step.ladder, (0,), jumps, drawn, None, 1, landings=True)
+    return JumpPlan(step.ladder, (0,), _equal(step.parts, times), drawn, None, 1, landings=True)
+
+
+def _equal(long: int, times: int) -> tuple[Jump, ...]:
+    """Return so many jumps of one length, from 0 on."""
+    return tuple([Jump(at * long, (at + 1) * long) for at in range(times)])
 
 
 def _jumps(working: Working, counted: Signed) -> tuple[tuple[int, ...], tuple[Jump, ...], bool]:

@@ -48,12 +48,12 @@ def run(
     number: Room = 1,
 ) -> int:
     """Print the year, or one night's page; write what was asked for."""
-    plan = year_files.year_in(year)
+    typed, plan = year_files.year_in(year)
     if keep:
-        _keep(keep, year, number)
+        _keep(keep, typed, number)
     if night:
         day = day_in(night)
-        made = _of_class(book, number, year, day) if book else year_files.composed_night(plan, day)
+        made = _of_class(book, number, typed, day) if book else year_files.composed_night(plan, day)
         print(made.typed, end="")
         print("\n".join((f"{made.minutes} minutes.", *made.told)), file=sys.stderr)
         return 0
@@ -70,18 +70,17 @@ def run(
     return 0
 
 
-def _keep(file: Path, year: Path, number: int) -> None:
+def _keep(file: Path, typed: str, number: int) -> None:
     book = way_back.open_kept(file)
     try:
-        class_year.keep_class_year(book, number, year_files.typed_in(year), now())
+        class_year.keep_class_year(book, number, typed, now())
     finally:
         book.close()
 
 
-def _of_class(file: Path, number: int, year: Path, day: date) -> year_files.NightComposed:
+def _of_class(file: Path, number: int, typed: str, day: date) -> year_files.NightComposed:
     book = way_back.open_kept(file)
     try:
-        typed = year_files.typed_in(year)
         return class_year.composed_for_class(book, number, day, now().date(), typed=typed)
     finally:
         book.close()

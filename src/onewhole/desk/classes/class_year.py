@@ -59,9 +59,10 @@ def keep_class_year(
     """Keep a typed year for a class. Raises YearError, NotThere; ChangedMeanwhile where it changed since."""
     typed = "\n".join(lines_of(typed))
     year_plan(read_year(typed))
-    kept = year_of(book, room_number)
-    if is_to_be_written("The year", typed, _lines(saw), kept.typed if kept else "", shown="another one"):
-        keep_year(book, room_number, typed, now)
+    with book.transaction() as within:
+        kept = year_of(within, room_number)
+        if is_to_be_written("The year", typed, _lines(saw), kept.typed if kept else "", shown="another one"):
+            keep_year(within, room_number, typed, now)
 
 
 def _lines(saw: str | None) -> str | None:

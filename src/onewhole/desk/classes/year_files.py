@@ -6,8 +6,8 @@ from pathlib import Path
 
 from onewhole.desk.classes.year_night import NightComposed, NoPageError, compose_night
 from onewhole.desk.classes.year_plan import YearNight, YearPlan, year_plan
-from onewhole.errors import InputError
 from onewhole.presses.files import write
+from onewhole.presses.folders import made
 from onewhole.presses.pdf import press
 from onewhole.presses.texts import read_text
 from onewhole.sheets.header import Header
@@ -28,7 +28,6 @@ __all__ = [
     "nights_told",
     "put_sheets",
     "put_year",
-    "typed_in",
     "year_ics",
     "year_in",
     "year_pdf",
@@ -38,14 +37,10 @@ __all__ = [
 ICS = "text/calendar; charset=utf-8"
 
 
-def year_in(path: Path) -> YearPlan:
-    """Return the year that is typed in a file. Raises YearError with every mistake, and its place there."""
-    return year_plan(read_year(read_text(path), file=str(path)))
-
-
-def typed_in(path: Path) -> str:
-    """Return what is typed in the file of a year. Raises InputError for a file that cannot be read."""
-    return read_text(path)
+def year_in(path: Path) -> tuple[str, YearPlan]:
+    """Return what is typed in the file of a year, and the year. Raises YearError with every mistake."""
+    typed = read_text(path)
+    return typed, year_plan(read_year(typed, file=str(path)))
 
 
 def night_on(plan: YearPlan, day: date) -> YearNight:
@@ -137,17 +132,10 @@ def put_year(plan: YearPlan, folder: Path, when: datetime) -> tuple[Path, ...]:
 
 
 def _put(folder: Path, ready: dict[str, bytes]) -> tuple[Path, ...]:
-    try:
-        folder.mkdir(parents=True, exist_ok=True)
-    except OSError as error:
-        raise InputError(
-            f"the folder cannot be made: {error.strerror}", file=str(folder), remedy="Name another folder."
-        ) from error
-    paths = []
+    made(folder)
     for name, content in ready.items():
         write(folder / name, content)
-        paths.append(folder / name)
-    return tuple(paths)
+    return tuple(folder / name for name in ready)
 
 
 def composed_year(plan: YearPlan, header: Header | None = None) -> Iterator[tuple[YearNight, NightComposed]]:

@@ -7,12 +7,12 @@ from fractions import Fraction
 from functools import lru_cache
 from hashlib import sha256
 from itertools import chain, islice
-from math import floor
+from math import ceil, floor
 
 from onewhole.desk.classes.year_plan import YearNight
 from onewhole.desk.page.compose import compose
 from onewhole.desk.page.stories import tell
-from onewhole.desk.page.wished_page import ROOM_TO_AVOID
+from onewhole.desk.page.wished_page import with_room_to_avoid
 from onewhole.errors import InputError, OnewholeError
 from onewhole.findings.wished_skill import LIKE, WishedSkill
 from onewhole.notations.text import text
@@ -119,20 +119,14 @@ def _avoided(wishes: Wishes, before: Collection[str]) -> tuple[str, ...]:
 
     Where a skill has few problems, those of the nights longest ago may come again.
     """
-    room, found = ROOM_TO_AVOID, list[str]()
     if wishes.skill in LIKE:
         could: Container[str] = {one for one in before if _is_like(one)}
         most = len(before)
     else:
         drawn = [one.typed for one in draw(wishes).problems]
         could, most = set(drawn), max(0, len(drawn) - KEPT_FREE * wishes.number)
-    for one in reversed(tuple(before)):
-        if one in could:
-            room -= len(one) + 1
-            if room < 0 or len(found) == most:
-                break
-            found.append(one)
-    return tuple(found)
+    latest = (one for one in reversed(tuple(before)) if one in could)
+    return tuple(islice(with_room_to_avoid(latest), most))
 
 
 @lru_cache(maxsize=8192)
@@ -200,7 +194,7 @@ def _told(sheet: Sheet, night: YearNight, minutes: int) -> Sheet:
 
 
 def _minutes(sheet: Sheet) -> int:
-    return -(-sum(2 * one.minutes for one in WorkedSheet(sheet).problems) // 2)
+    return ceil(sum(one.minutes for one in WorkedSheet(sheet).problems))
 
 
 def _takes(statement: Statement) -> Fraction:

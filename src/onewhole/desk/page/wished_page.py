@@ -1,6 +1,6 @@
 """A page composed by wishes at the page desk, under the header that stands there."""
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterable, Iterator, Sequence
 from contextlib import suppress
 from dataclasses import dataclass, replace
 from typing import TypeVar
@@ -25,7 +25,7 @@ _N = TypeVar("_N", bound=int | None)
 #: What is said of a problem that is due and finds no room.
 _NO_ROOM = "{} is due to come back and finds no room beside these wishes."
 #: So many letters of a recipe may tell what does not come again.
-ROOM_TO_AVOID = 2000
+_ROOM_TO_AVOID = 2000
 
 
 @dataclass(frozen=True, slots=True)
@@ -124,14 +124,19 @@ def read_wishes(typed: str, form: WishForm) -> tuple[Header, Wishes]:
 
 def _avoided(not_again: Sequence[str], wishes: Wishes) -> Iterator[str]:
     """Yield what was asked and could come again by these wishes, the latest first, while there is room."""
-    room = ROOM_TO_AVOID
-    for sheet in reversed(not_again):
-        for one in read_sheet(sheet).problems:
-            if set(needs(one.statement).denominators) <= set(wishes.denominators):
-                room -= len(one.typed) + 1
-                if room < 0:
-                    return
-                yield one.typed
+    asked = (one for sheet in reversed(not_again) for one in read_sheet(sheet).problems)
+    could = (one for one in asked if set(needs(one.statement).denominators) <= set(wishes.denominators))
+    yield from with_room_to_avoid(one.typed for one in could)
+
+
+def with_room_to_avoid(typed: Iterable[str]) -> Iterator[str]:
+    """Yield problems while a recipe has room to tell that they do not come again."""
+    room = _ROOM_TO_AVOID
+    for one in typed:
+        room -= len(one) + 1
+        if room < 0:
+            return
+        yield one
 
 
 def _number(name: str, said: str, usual: _N) -> int | _N:

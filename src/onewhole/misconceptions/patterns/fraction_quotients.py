@@ -33,6 +33,7 @@ from onewhole.misconceptions.wrong_steps.quotients import (
     across_larger_first,
     both_turned,
     divides,
+    divides_fractions,
     each_unit_alone,
     first_turned,
     larger_by_smaller,
@@ -71,7 +72,7 @@ FRACTION_QUOTIENTS = (
         ask=filled(HowBigIsAGroup, asked),
         source=_WIDODO,
         example=Example("3/4 / 2/5", "1 7/8", "8/15"),
-        attempt=makes_fraction(first_turned),
+        attempt=divides_fractions(first_turned),
     ),
     _divided(
         id="M10",
@@ -83,7 +84,7 @@ FRACTION_QUOTIENTS = (
         ask=filled(HowManyFit, shared_number, divisor),
         source=_WIDODO,
         example=Example("3/4 / 2/5", "1 7/8", "20/6"),
-        attempt=makes_fraction(both_turned),
+        attempt=divides_fractions(both_turned),
     ),
     _divided(
         id="M11",
@@ -95,7 +96,7 @@ FRACTION_QUOTIENTS = (
         ask=filled(SignBetween, asked),
         source=_SLIDES,
         example=Example("2/7 / 3/5", "10/21", "6/35"),
-        attempt=makes_fraction(neither_turned),
+        attempt=divides_fractions(neither_turned),
     ),
     _divided(
         id="M12",
@@ -106,7 +107,7 @@ FRACTION_QUOTIENTS = (
         thinking=plain(RuleThought.BIGGER_BY_SMALLER),
         ask=filled(WhichIsShared, asked),
         example=Example("2/9 / 4/3", "1/6", "2/3"),
-        attempt=makes_fraction(across_larger_first),
+        attempt=divides_fractions(across_larger_first),
     ),
     _divided(
         id="M13",
@@ -117,7 +118,7 @@ FRACTION_QUOTIENTS = (
         thinking=plain(RuleThought.PIECES_BY_PIECES),
         ask=filled(HowManyFit, shared_number, divisor),
         example=Example("6/8 / 2/8", "3", "3/8"),
-        attempt=makes_fraction(tops_over_same_bottom),
+        attempt=divides_fractions(tops_over_same_bottom),
     ),
     _divided(
         id="M14",

@@ -44,7 +44,7 @@ def multiplies_parts(rule: Rule, *, grouped: bool = False) -> Try:
 
     def attempt(statement: Statement) -> Attempt | None:
         found = fraction_factors(statement)
-        made = None if found is None else rule(*(_part(number) for number in found[1:]))
+        made = None if found is None else rule(*(factor_parts(number) for number in found[1:]))
         if found is None or made is None:
             return None
         wholes, top, bottom = made
@@ -59,7 +59,8 @@ def multiplies_parts(rule: Rule, *, grouped: bool = False) -> Try:
     return attempt
 
 
-def _part(number: Quantity) -> FactorParts:
+def factor_parts(number: Quantity) -> FactorParts:
+    """Return the parts of a fraction or mixed number."""
     wholes, top = number.amounts
     return FactorParts(wholes, top, number.ladder.denominator)
 
@@ -71,7 +72,8 @@ def _over(top: Expression, bottom: Expression) -> Expression:
     return Over(top, bottom)
 
 
-def _times(one: int, other: int) -> Expression:
+def multiplied(one: int, other: int) -> Expression:
+    """Write two whole numbers as a product, still to be worked out."""
     return Times(whole(one), whole(other))
 
 
@@ -79,7 +81,7 @@ def keeps_the_bottom(one: FactorParts, other: FactorParts) -> Made | None:
     """2/5 x 3/5 is said to be 6/5."""
     if one.w or other.w or one.d != other.d:
         return None
-    return None, _times(one.n, other.n), whole(one.d)
+    return None, multiplied(one.n, other.n), whole(one.d)
 
 
 def over_the_common_bottom(one: FactorParts, other: FactorParts) -> Made | None:
@@ -87,32 +89,32 @@ def over_the_common_bottom(one: FactorParts, other: FactorParts) -> Made | None:
     if one.w or other.w or one.d == other.d:
         return None
     common = lcm(one.d, other.d)
-    return None, _times(one.n * common // one.d, other.n * common // other.d), whole(common)
+    return None, multiplied(one.n * common // one.d, other.n * common // other.d), whole(common)
 
 
 def parts_apart(one: FactorParts, other: FactorParts) -> Made | None:
     """2 1/2 x 3 1/4 is said to be 6 1/8."""
     if not one.w or not other.w:
         return None
-    return _times(one.w, other.w), _times(one.n, other.n), _times(one.d, other.d)
+    return multiplied(one.w, other.w), multiplied(one.n, other.n), multiplied(one.d, other.d)
 
 
 def crosswise(one: FactorParts, other: FactorParts) -> Made | None:
     """2/3 x 4/7 is said to be 12/14."""
     if one.w or other.w:
         return None
-    return None, _times(one.d, other.n), _times(one.n, other.d)
+    return None, multiplied(one.d, other.n), multiplied(one.n, other.d)
 
 
 def wholes_as_factors(one: FactorParts, other: FactorParts) -> Made | None:
     """2 1/2 x 3 1/4 is said to be (2 x 1 x 3 x 1)/(2 x 4)."""
     if not one.w or not other.w:
         return None
-    return None, _times(one.w * one.n, other.w * other.n), _times(one.d, other.d)
+    return None, multiplied(one.w * one.n, other.w * other.n), multiplied(one.d, other.d)
 
 
 def fractions_only(one: FactorParts, other: FactorParts) -> Made | None:
     """1/2 x 3 1/4 is said to be 3 1/8."""
     if bool(one.w) == bool(other.w):
         return None
-    return whole(one.w or other.w), _times(one.n, other.n), _times(one.d, other.d)
+    return whole(one.w or other.w), multiplied(one.n, other.n), multiplied(one.d, other.d)

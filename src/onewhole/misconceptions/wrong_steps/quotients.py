@@ -5,9 +5,10 @@ from dataclasses import dataclass
 
 from onewhole.misconceptions.attempt import Attempt, Outcome, finished, wrongly
 from onewhole.misconceptions.bend import Try
+from onewhole.misconceptions.wrong_steps.fraction_products import FactorParts, factor_parts, multiplied
 from onewhole.number.ladder import TEN, Style, decimal, mixed
 from onewhole.number.quantity import Quantity, trimmed, usual_in_parts, whole
-from onewhole.statements.expression import Expression, Over, Quotient, Times, WithRemainder, value
+from onewhole.statements.expression import Expression, Over, Quotient, WithRemainder, value
 from onewhole.statements.statement import Question, Statement
 from onewhole.working.line import Line
 from onewhole.working.pair_state import PairState
@@ -47,7 +48,8 @@ class Divided:
 #: What is written instead; None where a rule does not apply.
 Written = Callable[[Divided], Outcome | None]
 #: Numerator and denominator of what is written instead, still to be worked out.
-Parts = Callable[[Divided], tuple[Expression, Expression] | None]
+TopAndBottom = tuple[Expression, Expression]
+Parts = Callable[[Divided], TopAndBottom | None]
 
 
 def division(statement: Statement) -> Divided | None:
@@ -106,6 +108,19 @@ def makes_fraction(rule: Parts) -> Try:
         return finished(found.asked, wrongly(state, wrote))
 
     return attempt
+
+
+def divides_fractions(rule: Callable[[FactorParts, FactorParts], TopAndBottom | None]) -> Try:
+    """Return the attempt at a fraction divided by a fraction, none of them with wholes or a unit."""
+
+    def parts(found: Divided) -> TopAndBottom | None:
+        both = (found.left, found.right)
+        if any(number.ladder.style is not Style.MIXED or number.ladder.mark for number in both):
+            return None
+        one, other = map(factor_parts, both)
+        return None if one.w or other.w else rule(one, other)
+
+    return makes_fraction(parts)
 
 
 def _attempt(found: Divided, wrote: Outcome | None) -> Attempt | None:
@@ -207,79 +222,50 @@ def inner_zeros_skipped(found: Divided) -> Outcome | None:
     return _with(found, *divmod(_number([first, *inner, last]), found.by))
 
 
-def larger_by_smaller(found: Divided) -> tuple[Expression, Expression] | None:
+def larger_by_smaller(found: Divided) -> TopAndBottom | None:
     """3 / 4 is said to be 4/3."""
     both = found.left.plain and found.right.plain
     return (found.right, found.left) if both and found.number < found.by else None
 
 
-def _fractions(found: Divided) -> tuple[int, int, int, int] | None:
-    """Return tops and bottoms of a fraction divided by a fraction."""
-    if {found.left.ladder.style, found.right.ladder.style} != {Style.MIXED}:
-        return None
-    (w1, n1), (w2, n2) = found.left.amounts, found.right.amounts
-    if w1 or w2 or found.left.ladder.mark or found.right.ladder.mark:
-        return None
-    return n1, found.left.ladder.denominator, n2, found.right.ladder.denominator
-
-
-def _times(one: int, other: int) -> Expression:
-    return Times(whole(one), whole(other))
-
-
-def first_turned(found: Divided) -> tuple[Expression, Expression] | None:
+def first_turned(one: FactorParts, other: FactorParts) -> TopAndBottom | None:
     """3/4 / 2/5 is said to be 4/3 x 2/5."""
-    if (four := _fractions(found)) is None:
-        return None
-    n1, d1, n2, d2 = four
-    return _times(d1, n2), _times(n1, d2)
+    return multiplied(one.d, other.n), multiplied(one.n, other.d)
 
 
-def both_turned(found: Divided) -> tuple[Expression, Expression] | None:
+def both_turned(one: FactorParts, other: FactorParts) -> TopAndBottom | None:
     """3/4 / 2/5 is said to be 4/3 x 5/2."""
-    if (four := _fractions(found)) is None:
-        return None
-    n1, d1, n2, d2 = four
-    return _times(d1, d2), _times(n1, n2)
+    return multiplied(one.d, other.d), multiplied(one.n, other.n)
 
 
-def neither_turned(found: Divided) -> tuple[Expression, Expression] | None:
+def neither_turned(one: FactorParts, other: FactorParts) -> TopAndBottom | None:
     """2/7 / 3/5 is said to be 2/7 x 3/5."""
-    if (four := _fractions(found)) is None:
-        return None
-    n1, d1, n2, d2 = four
-    return _times(n1, n2), _times(d1, d2)
+    return multiplied(one.n, other.n), multiplied(one.d, other.d)
 
 
-def across_larger_first(found: Divided) -> tuple[Expression, Expression] | None:
+def across_larger_first(one: FactorParts, other: FactorParts) -> TopAndBottom | None:
     """2/9 / 4/3 is said to be 2/3."""
-    if (four := _fractions(found)) is None:
-        return None
-    n1, d1, n2, d2 = four
-    (high, low), (deep, flat) = sorted((n1, n2), reverse=True), sorted((d1, d2), reverse=True)
+    (high, low), (deep, flat) = (sorted(two, reverse=True) for two in ((one.n, other.n), (one.d, other.d)))
     return None if high % low or deep % flat else (whole(high // low), whole(deep // flat))
 
 
-def tops_over_same_bottom(found: Divided) -> tuple[Expression, Expression] | None:
+def tops_over_same_bottom(one: FactorParts, other: FactorParts) -> TopAndBottom | None:
     """6/8 / 2/8 is said to be 3/8."""
-    if (four := _fractions(found)) is None:
-        return None
-    n1, d1, n2, d2 = four
-    return (whole(n1 // n2), whole(d1)) if d1 == d2 and n1 % n2 == 0 else None
+    return (whole(one.n // other.n), whole(one.d)) if one.d == other.d and one.n % other.n == 0 else None
 
 
-def whole_over_bottom(found: Divided) -> tuple[Expression, Expression] | None:
+def whole_over_bottom(found: Divided) -> TopAndBottom | None:
     """3 / 1/4 is said to be 3/4."""
     unit = found.right.ladder.style is Style.MIXED and found.right.amounts == (0, 1)
     return (found.left, whole(found.right.ladder.denominator)) if found.left.plain and unit else None
 
 
-def top_times_whole(found: Divided) -> tuple[Expression, Expression] | None:
+def top_times_whole(found: Divided) -> TopAndBottom | None:
     """1/3 / 4 is said to be 4/3."""
     if found.left.ladder.style is not Style.MIXED or not found.right.plain or found.by == 1:
         return None
     wholes, top = found.left.amounts
-    return (_times(top, found.by), whole(found.left.ladder.denominator)) if top and not wholes else None
+    return (multiplied(top, found.by), whole(found.left.ladder.denominator)) if top and not wholes else None
 
 
 def wholes_only(found: Divided) -> Outcome | None:
