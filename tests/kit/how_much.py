@@ -1,7 +1,8 @@
 """How much of what can be tried a run tries: `make test` a sample, CI more of it, `make walk` the whole.
 
-Every behaviour is held by each of the three: they differ in how many problems, pages, files or examples a
-behaviour is tried on. CI runs `make test MORE=1`.
+Each of the three tries every room: they differ in how many problems, pages, files or examples a behaviour is
+tried on. The usual run also leaves out most cases of a test that has many (`few_cases.py`) and long ways that
+are marked `more`. CI runs `make test MORE=1`, which leaves out none.
 """
 
 import os

@@ -12,10 +12,9 @@ from lab.pages import room12
 from lab.pupils import Kind
 from lab.rates import USUAL
 from lab.trials import Trial
-from tests.kit.how_much import sample
 
 FAIR_SHOWINGS = 3
-CLASSES = sample(15, 30)
+CLASSES = 30
 
 
 @pytest.fixture(scope="module")
@@ -58,10 +57,8 @@ def test_the_odds_are_calibrated(seen: tuple[Trial, ...]) -> None:
 def test_ideas_close_beside_a_pattern_are_hardly_ever_taken_for_it() -> None:
     """Of pupils with rules that nothing was set by, fewer than 3 in 100 have odds of 0.9 for a pattern."""
     rates = replace(USUAL, outside=0.5, rules=tuple(HELD_OUT))
-    outside = [
-        one for one in all_seen(Night((room12(),), sample(3, 5), rates, "beside")) if one.kind is Kind.OUTSIDE
-    ]
-    assert len(outside) > sample(24, 40)
+    outside = [one for one in all_seen(Night((room12(),), 5, rates, "beside")) if one.kind is Kind.OUTSIDE]
+    assert len(outside) > 40
     assert share(outside, lambda one: one.together >= 0.9).value < 0.03
     assert share(outside, lambda one: one.likely).value < 0.03
 

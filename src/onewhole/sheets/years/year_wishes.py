@@ -223,9 +223,8 @@ def _no_school(found: YearWishes, said: str) -> YearWishes:
         after = column + len(first) + len(between)
         ends = _day(last.strip(), after) if between else begins
         if not 0 <= (ends - begins).days <= LONGEST_FREE:
-            what = (
-                f"from {begins.isoformat()} to {ends.isoformat()} there are {(ends - begins).days + 1} days"
-            )
+            many = max(0, (ends - begins).days + 1)
+            what = f"from {begins.isoformat()} to {ends.isoformat()} there are {many} days"
             remedy = f"Write the earlier day first, and at most {LONGEST_FREE} days at once."
             raise YearError(what, column=column, remedy=remedy)
         free |= {date.fromordinal(at) for at in range(begins.toordinal(), ends.toordinal() + 1)}
