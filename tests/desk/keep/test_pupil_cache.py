@@ -6,6 +6,8 @@ from pathlib import Path
 import pytest
 
 import onewhole.desk.classes.week
+import onewhole.desk.classes.year_night
+import onewhole.desk.classes.year_plan
 import onewhole.desk.page.live_page
 import onewhole.desk.tomorrow.morning
 import onewhole.desk.walkthrough.board
@@ -17,10 +19,10 @@ from tests.kit.doors import NOW
 from tests.kit.invented import lay_invented_class
 from tests.kit.memory import every_object
 
-#: Caches of typed pages and their problems: no pupil's answer is given to them.
+#: Caches of typed pages, their problems and the days of a year: no pupil's answer is given to them.
 _OF_PAGES = {
-    "_asked", "_board", "_html", "_offered", "_read_whole", "_worked_on", "expected", "sheet_typed",
-    "skills_of",
+    "_asked", "_board", "_gap", "_html", "_is_like", "_left", "_offered", "_read_whole", "_twin",
+    "_worked_on", "expected", "sheet_typed", "skills_of", "year_plan",
 }  # fmt: skip
 
 
