@@ -19,6 +19,8 @@ from onewhole.statements.statement import AnotherName, Comparison, MissingNumber
 
 #: What stands between the two parts of one measure: 5 feet, 2 inches.
 _JOINS = {", ", " and ", ", and "}
+#: Words that may stand between two parts of a measure, in any language: 5 pies y 2 pulgadas.
+_JOINING = {"and", "e", "y"}
 
 
 def untold(problem: Problem) -> tuple[Quantity, ...]:
@@ -46,7 +48,7 @@ def untold(problem: Problem) -> tuple[Quantity, ...]:
 
 
 def _named(number: Quantity, plain: str) -> bool:
-    """Say whether a measure or a time of day stands in words as a language names it: 5 pies 2 pulgadas."""
+    """Say whether a measure or a time of day stands in words as a language names it: 5 pies y 2 pulgadas."""
     if number.kind is Kind.NUMBER:
         return False
     named = (text_of(one.stories.amount(number)) for one in LANGUAGES.values())
@@ -54,8 +56,9 @@ def _named(number: Quantity, plain: str) -> bool:
 
 
 def _plain(words: str) -> str:
-    """Leave out what stands around words."""
-    return " ".join(word.strip(".,;:?!¿¡") for word in words.casefold().split())
+    """Leave out what stands around words, and what joins the parts of a measure."""
+    bare = (word.strip(".,;:?!¿¡") for word in words.casefold().split())
+    return " ".join(word for word in bare if word not in _JOINING)
 
 
 def _told(story: str) -> Iterator[tuple[Kind, Fraction]]:

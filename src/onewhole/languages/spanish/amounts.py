@@ -1,7 +1,7 @@
-"""An amount that counts something, in Spanish: 1 tira, 2 1/6 tiras, 5/6 de una tira, 5 pies 2 pulgadas."""
+"""An amount that counts something, in Spanish: 1 tira, 2 1/6 tiras, 5/6 de una tira, 5 pies y 2 pulgadas."""
 
 from onewhole.languages.class_words import ClassWords
-from onewhole.languages.spanish.making import Nodes
+from onewhole.languages.spanish.making import Nodes, listed
 from onewhole.number.ladder import Style
 from onewhole.number.quantity import Quantity, with_mark
 from onewhole.number.unit import DOLLAR, unit_marked
@@ -23,7 +23,7 @@ def measured(quantity: Quantity, words: ClassWords) -> Nodes:
         return (Said(quantity),)
     if quantity.ladder.style is Style.MEASURE:
         pairs = zip(quantity.amounts, quantity.ladder.units, strict=True)
-        return tuple(Counted(count, unit) for count, unit in pairs)
+        return listed([(Counted(count, unit),) for count, unit in pairs])
     if quantity.ladder.mark:
         return _of_unit(quantity)
     if one_thing(quantity):

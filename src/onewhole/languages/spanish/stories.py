@@ -33,7 +33,7 @@ COLORS = (
     ("azul", "azul"),
     ("verde", "verde"),
     ("amarilla", "amarillo"),
-    ("anaranjada", "anaranjado"),
+    ("naranja", "naranja"),
     ("morada", "morado"),
     ("blanca", "blanco"),
     ("negra", "negro"),
@@ -174,6 +174,7 @@ def _unknown(parts: StoryQuestion, lead: ClassWords, brief: ClassWords) -> dict[
             "more": ("cuánto más",),
             "fewer": ("cuánto menos",),
             "left": ("queda",),
+            "lacks": ("falta",),
             "good": ("sirve",),
             "gets": ("sirve",),
             "is": ("es",),
@@ -181,11 +182,12 @@ def _unknown(parts: StoryQuestion, lead: ClassWords, brief: ClassWords) -> dict[
     many = Naming(a_whole(brief))
     how = "cuántas" if brief.feminine else "cuántos"
     return {
-        "some": ("algunas" if lead.feminine else "algunos", Naming(a_whole(lead))),
+        "some": ("unas" if lead.feminine else "unos", Naming(a_whole(lead))),
         "many": (how, many),
         "more": (how, many, "más"),
         "fewer": (how, many, "menos"),
         "left": ("quedan",),
+        "lacks": ("faltan",),
         "good": ("sirven",),
         "gets": ("sirve" if one_thing(last) else "sirven",),
         "is": ("son",),
@@ -231,7 +233,7 @@ def _pieces(wholes: int, pieces: Naming, brief: ClassWords) -> dict[str, Nodes]:
     uncut = ("completa", "completas") if brief.feminine else ("completo", "completos")
     one, many = f"{brief.whole} {uncut[0]}", f"{brief.wholes} {uncut[1]}"
     kept = Counted(wholes, Thing(one, many, feminine=brief.feminine))
-    return {"pieces": (pieces,), "kept": ("como", kept, "y algunos", pieces)}
+    return {"pieces": (pieces,), "kept": ("como", kept, "y unos", pieces)}
 
 
 def _factors(parts: StoryQuestion, brief: ClassWords) -> dict[str, Nodes]:

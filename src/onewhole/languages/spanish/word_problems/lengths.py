@@ -15,24 +15,28 @@ KITES: FrameTable = {
         ("la cola roja mide {a}", "la cola azul mide {b}", "cuánto menos mide la cola azul"),
     ),
     (Asks.DIFFERENCE, Structure.PART_UNKNOWN): (
-        ("una cola debe medir {a}", "hasta ahora mide {b}", "cuánta cinta necesita todavía"),
+        ("una cola tiene que medir {a}", "ya mide {b}", "cuánta cinta le falta"),
         ("una cometa con su cola mide {a}", "la cola mide {b}", "cuánto mide la cometa"),
     ),
     (Asks.SUM, Structure.PUT_TOGETHER): (
         ("hay dos colas, una tras otra", "una mide {a}", "la otra mide {b}", "cuánto miden en total"),
-        ("el club de cometas usa {a} de cinta roja y {b} de cinta azul", "cuánta cinta es en total"),
+        (
+            "el club de cometas usa {a} de cinta roja",
+            "también usa {b} de cinta azul",
+            "cuánta cinta es en total",
+        ),
     ),
     (Asks.SUM, Structure.COMPARE): (
         ("la cola roja mide {a}", "la cola azul mide {b} más", "cuánto mide la cola azul"),
         (
             "la cometa pequeña tiene {a} de cuerda",
-            "la cometa grande tiene {b} más que eso",
-            "cuánta cuerda tiene la cometa grande",
+            "la grande tiene {b} más que eso",
+            "cuánta cuerda tiene la grande",
         ),
     ),
     (Asks.SUM, Structure.TAKE_FROM): (
-        ("el club de cometas le corta {a} a una cuerda", "ahora mide {b}", "cuánto medía al principio"),
-        ("una cola lleva {a} de cinta", "el club todavía tiene {b}", "cuánta cinta había al principio"),
+        ("el club de cometas le corta {a} a una cuerda", "ahora mide {b}", "cuánto medía antes de eso"),
+        ("una cola lleva {a} de cinta", "ahora el club tiene {b}", "con cuánta cinta empezó el club"),
     ),
     (Asks.WHICH, Structure.COMPARE): (
         ("la cola roja mide {a}", "la cola azul mide {b}", "qué cola es más larga, o son iguales"),
@@ -41,27 +45,27 @@ KITES: FrameTable = {
         ("una cuerda mide {a}", "el club le corta una parte", "ahora mide {b}", "cuánto le cortó el club"),
     ),
     (Asks.CHANGE_ADDED, Structure.PART_UNKNOWN): (
-        ("hasta ahora una cola mide {a}", "debe medir {b}", "cuánta cinta necesita todavía"),
+        ("una cola ya mide {a}", "tiene que medir {b}", "cuánta cinta le falta"),
     ),
     (Asks.START_TAKEN, Structure.TAKE_FROM): (
-        ("el club de cometas le corta {a} a una cuerda", "ahora mide {b}", "cuánto medía al principio"),
+        ("el club de cometas le corta {a} a una cuerda", "ahora mide {b}", "cuánto medía antes de eso"),
     ),
     (Asks.START_ADDED, Structure.PART_UNKNOWN): (
-        ("el club le agrega {a} a una cola", "ahora la cola mide {b}", "cuánto medía al principio"),
+        ("el club le pone {a} más a una cola", "ahora la cola mide {b}", "cuánto medía antes de eso"),
     ),
     (Asks.ALL_THREE, Structure.PUT_TOGETHER): (
         (
             "la cola roja mide {a}",
-            "la cola azul mide {b}",
-            "la cola verde mide {c}",
-            "cuánto miden en total",
+            "la azul mide {b}",
+            "la verde mide {c}",
+            "cuánto miden las tres en total",
         ),
     ),
     (Asks.MORE_THEN_LESS, Structure.TAKE_FROM): (
         (
             "una cola mide {a}",
-            "el club de cometas le une {b}",
-            "después el club corta {c}",
+            "el club de cometas le pone {b} más",
+            "después le corta {c}",
             "cuánto mide ahora la cola",
         ),
     ),
@@ -88,7 +92,7 @@ KITES: FrameTable = {
     (Asks.OTHER_FORM, Structure.SAME_AMOUNT): (
         (
             "el club de cometas tiene una cuerda de {a}",
-            "cómo se escribe esa medida {form}",
+            "cómo se escribe eso {form}",
         ),
     ),
     (Asks.OTHER_UNITS, Structure.SAME_AMOUNT): (
@@ -141,7 +145,7 @@ OWN: FrameTable = {
         ("la cuerda roja mide {a}", "la cuerda azul mide {b}", "cuánto menos mide la cuerda azul"),
     ),
     (Asks.DIFFERENCE, Structure.PART_UNKNOWN): (
-        ("una cuerda debe medir {a}", "hasta ahora mide {b}", "cuánto más debe medir"),
+        ("una cuerda tiene que medir {a}", "ya mide {b}", "cuánto le falta"),
     ),
     (Asks.SUM, Structure.PUT_TOGETHER): (
         ("hay dos cuerdas, una tras otra", "una mide {a}", "la otra mide {b}", "cuánto miden en total"),
@@ -150,7 +154,7 @@ OWN: FrameTable = {
         ("la cuerda roja mide {a}", "la cuerda azul mide {b} más", "cuánto mide la cuerda azul"),
     ),
     (Asks.SUM, Structure.TAKE_FROM): (
-        ("{who} le corta {a} a una cuerda", "ahora la cuerda mide {b}", "cuánto medía al principio"),
+        ("{who} le corta {a} a una cuerda", "ahora la cuerda mide {b}", "cuánto medía antes de eso"),
     ),
     (Asks.WHICH, Structure.COMPARE): (
         ("la cuerda roja mide {a}", "la cuerda azul mide {b}", "qué cuerda es más larga, o son iguales"),
@@ -159,27 +163,27 @@ OWN: FrameTable = {
         ("una cuerda mide {a}", "{who} le corta una parte", "ahora mide {b}", "cuánto le cortó"),
     ),
     (Asks.CHANGE_ADDED, Structure.PART_UNKNOWN): (
-        ("hasta ahora una cuerda mide {a}", "debe medir {b}", "cuánto más debe medir"),
+        ("una cuerda ya mide {a}", "tiene que medir {b}", "cuánto le falta"),
     ),
     (Asks.START_TAKEN, Structure.TAKE_FROM): (
-        ("{who} le corta {a} a una cuerda", "ahora la cuerda mide {b}", "cuánto medía al principio"),
+        ("{who} le corta {a} a una cuerda", "ahora la cuerda mide {b}", "cuánto medía antes de eso"),
     ),
     (Asks.START_ADDED, Structure.PART_UNKNOWN): (
-        ("{who} le agrega {a} a una cuerda", "ahora la cuerda mide {b}", "cuánto medía al principio"),
+        ("{who} le pone {a} más a una cuerda", "ahora la cuerda mide {b}", "cuánto medía antes de eso"),
     ),
     (Asks.ALL_THREE, Structure.PUT_TOGETHER): (
         (
             "la cuerda roja mide {a}",
-            "la cuerda azul mide {b}",
-            "la cuerda verde mide {c}",
-            "cuánto miden en total",
+            "la azul mide {b}",
+            "la verde mide {c}",
+            "cuánto miden las tres en total",
         ),
     ),
     (Asks.MORE_THEN_LESS, Structure.TAKE_FROM): (
         (
             "una cuerda mide {a}",
-            "{who} le une {b}",
-            "después {who} corta {c}",
+            "{who} le pone {b} más",
+            "después le corta {c}",
             "cuánto mide ahora la cuerda",
         ),
     ),
@@ -206,7 +210,7 @@ OWN: FrameTable = {
     (Asks.OTHER_FORM, Structure.SAME_AMOUNT): (
         (
             "{who} tiene una cuerda de {a}",
-            "cómo se escribe esa medida {form}",
+            "cómo se escribe eso {form}",
         ),
     ),
     (Asks.OTHER_UNITS, Structure.SAME_AMOUNT): (

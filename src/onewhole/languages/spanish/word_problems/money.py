@@ -26,7 +26,7 @@ KITES: FrameTable = {
         ),
     ),
     (Asks.SUM, Structure.TAKE_FROM): (
-        ("el club compra papel por {a}", "ahora tiene {b}", "cuánto dinero tenía al principio"),
+        ("el club compra papel por {a}", "ahora tiene {b}", "con cuánto dinero empezó"),
     ),
     (Asks.WHICH, Structure.COMPARE): (
         (
@@ -40,16 +40,16 @@ KITES: FrameTable = {
     ),
     (Asks.CHANGE_ADDED, Structure.PART_UNKNOWN): (
         (
-            "el club de cometas ha ahorrado {a}",
-            "necesita {b} para una cometa",
-            "cuánto debe ahorrar todavía",
+            "el club de cometas tiene {a}",
+            "una cometa cuesta {b}",
+            "cuánto dinero le falta al club",
         ),
     ),
     (Asks.START_TAKEN, Structure.TAKE_FROM): (
-        ("el club compra papel por {a}", "ahora tiene {b}", "cuánto dinero tenía al principio"),
+        ("el club compra papel por {a}", "ahora tiene {b}", "con cuánto dinero empezó"),
     ),
     (Asks.START_ADDED, Structure.PART_UNKNOWN): (
-        ("el club de cometas gana {a}", "ahora tiene {b}", "cuánto dinero tenía al principio"),
+        ("el club de cometas gana {a}", "ahora tiene {b}", "con cuánto dinero empezó"),
     ),
     (Asks.ALL_THREE, Structure.PUT_TOGETHER): (
         (
@@ -89,7 +89,7 @@ KITES: FrameTable = {
     (Asks.OTHER_FORM, Structure.SAME_AMOUNT): (
         (
             "el club de cometas paga {a}",
-            "cómo se escribe esa cantidad {form}",
+            "cómo se escribe eso {form}",
         ),
     ),
     (Asks.TIMES, Structure.EQUAL_GROUPS): (
@@ -144,7 +144,7 @@ OWN: FrameTable = {
         ),
     ),
     (Asks.SUM, Structure.TAKE_FROM): (
-        ("{who} compra papel por {a}", "ahora tiene {b}", "cuánto dinero tenía al principio"),
+        ("{who} compra papel por {a}", "ahora tiene {b}", "con cuánto dinero empezó"),
     ),
     (Asks.WHICH, Structure.COMPARE): (
         (
@@ -157,13 +157,13 @@ OWN: FrameTable = {
         ("{who} tiene {a}", "compra papel", "ahora tiene {b}", "cuánto costó el papel"),
     ),
     (Asks.CHANGE_ADDED, Structure.PART_UNKNOWN): (
-        ("{who} ha ahorrado {a}", "necesita {b} para un libro", "cuánto debe ahorrar todavía"),
+        ("{who} tiene {a}", "un libro cuesta {b}", "cuánto dinero le falta"),
     ),
     (Asks.START_TAKEN, Structure.TAKE_FROM): (
-        ("{who} compra papel por {a}", "ahora tiene {b}", "cuánto dinero tenía al principio"),
+        ("{who} compra papel por {a}", "ahora tiene {b}", "con cuánto dinero empezó"),
     ),
     (Asks.START_ADDED, Structure.PART_UNKNOWN): (
-        ("{who} gana {a}", "ahora tiene {b}", "cuánto dinero tenía al principio"),
+        ("{who} gana {a}", "al final tiene {b}", "con cuánto dinero empezó"),
     ),
     (Asks.ALL_THREE, Structure.PUT_TOGETHER): (
         (
@@ -203,7 +203,7 @@ OWN: FrameTable = {
     (Asks.OTHER_FORM, Structure.SAME_AMOUNT): (
         (
             "{who} paga {a}",
-            "cómo se escribe esa cantidad {form}",
+            "cómo se escribe eso {form}",
         ),
     ),
     (Asks.TIMES, Structure.EQUAL_GROUPS): (

@@ -12,10 +12,10 @@ KITES: FrameTable = {
     ),
     (Asks.DIFFERENCE, Structure.COMPARE): (
         ("la cometa roja lleva {a}", "la cometa azul lleva {b}", "{more} lleva la cometa roja"),
-        ("la cometa grande necesita {a}", "la pequeña necesita {b}", "{fewer} necesita la pequeña"),
+        ("la cometa grande lleva {a}", "la pequeña lleva {b}", "{fewer} lleva la pequeña"),
     ),
     (Asks.DIFFERENCE, Structure.PART_UNKNOWN): (
-        ("una cometa necesita {a}", "el club de cometas tiene {b}", "{more} necesita"),
+        ("una cometa lleva {a}", "el club de cometas solo tiene {b}", "{many} le {lacks} al club"),
         (
             "el club de cometas usa {a} en total",
             "usa {b} para colas y lo demás para cometas",
@@ -28,18 +28,19 @@ KITES: FrameTable = {
     ),
     (Asks.SUM, Structure.COMPARE): (
         (
-            "la cometa pequeña necesita {a}",
-            "la cometa grande necesita {b} más que eso",
-            "{many} necesita la cometa grande",
+            "la cometa pequeña lleva {a}",
+            "la grande lleva {b} más que eso",
+            "{many} lleva la grande",
         ),
         (
-            "el club de cometas usa {a} un día y {b} más que eso al día siguiente",
-            "{many} usa al día siguiente",
+            "el club de cometas usa {a} un día",
+            "al otro día usa {b} más que eso",
+            "{many} usa al otro día",
         ),
     ),
     (Asks.SUM, Structure.TAKE_FROM): (
-        ("el club de cometas usa {a} para una cometa", "todavía tiene {b}", "{many} tenía al principio"),
-        ("el viento rompe {a}", "el club de cometas todavía tiene {b}", "{many} tenía al principio"),
+        ("el club de cometas usa {a} para una cometa", "ahora tiene {b}", "con {many} empezó"),
+        ("el viento le rompe {a} al club de cometas", "ahora el club tiene {b}", "con {many} empezó"),
     ),
     (Asks.WHICH, Structure.COMPARE): (
         (
@@ -58,7 +59,7 @@ KITES: FrameTable = {
         ("el club de cometas empieza con {a} y termina con {b}", "{many} usó"),
     ),
     (Asks.CHANGE_ADDED, Structure.PART_UNKNOWN): (
-        ("el club de cometas tiene {a}", "una cometa necesita {b}", "{more} necesita el club"),
+        ("el club de cometas tiene {a}", "una cometa lleva {b}", "{many} le {lacks} al club"),
         (
             "el club de cometas tiene {a}",
             "alguien trae más",
@@ -71,12 +72,12 @@ KITES: FrameTable = {
             "el club de cometas tiene {some}",
             "usa {a} para una cometa",
             "ahora tiene {b}",
-            "{many} tenía al principio",
+            "con {many} empezó",
         ),
         (
             "alguien trae {some}",
             "el viento rompe {a}",
-            "el club de cometas todavía tiene {b}",
+            "ahora el club de cometas tiene {b}",
             "{many} trajo esa persona",
         ),
     ),
@@ -85,7 +86,7 @@ KITES: FrameTable = {
             "el club de cometas tiene {some}",
             "alguien trae {a} más",
             "ahora el club tiene {b}",
-            "{many} tenía al principio",
+            "con {many} empezó",
         ),
         (
             "el club de cometas usa {some} para una cometa y {a} para su cola",
@@ -123,7 +124,7 @@ KITES: FrameTable = {
     (Asks.IN_ORDER, Structure.COMPARE): (
         (
             "la cometa {color} lleva {each}",
-            "cuál es el orden de las cantidades {ends}",
+            "cuál es el orden {ends}",
         ),
     ),
     (Asks.ROUNDED, Structure.ABOUT): (
@@ -139,11 +140,11 @@ KITES: FrameTable = {
     (Asks.OTHER_FORM, Structure.SAME_AMOUNT): (
         (
             "el club de cometas usa {a} para una cometa",
-            "cómo se escribe esa cantidad {form}",
+            "cómo se escribe eso {form}",
         ),
         (
             "el club de cometas tiene {a} para colas",
-            "cómo se escribe esa cantidad {form}",
+            "cómo se escribe eso {form}",
         ),
     ),
     (Asks.TIMES, Structure.EQUAL_GROUPS): (
@@ -153,7 +154,7 @@ KITES: FrameTable = {
             "{many} usa en total",
         ),
         (
-            "el club de cometas tiene {pupils}",
+            "en el club de cometas hay {pupils}",
             "cada persona trae {b}",
             "{many} traen en total",
         ),
@@ -190,85 +191,83 @@ KITES: FrameTable = {
 #: Of a class that names its own things.
 OWN: FrameTable = {
     (Asks.DIFFERENCE, Structure.TAKE_FROM): (
-        ("{who} tiene {a}", "{does} {b}", "{many} {left}"),
-        ("{who} recibe {a}", "{does} {b}", "{many} {left}"),
+        ("{who} tiene {a}", "{does} {b}", "{many} le {left}"),
+        ("hay {a} para {who}", "{does} {b}", "{many} le {left}"),
     ),
     (Asks.DIFFERENCE, Structure.COMPARE): (
-        ("{who} {does} {a} un día", "al día siguiente {does} {b}", "{more} {does} el primer día"),
-        ("{who} {does} {a} una semana", "la otra semana {does} {b}", "{fewer} {does} la otra semana"),
+        ("{who} {does} {a} un día", "al otro día {does} {b}", "{more} {does} el primer día"),
+        ("el lunes {who} {does} {a}", "el martes {does} {b}", "{fewer} {does} el martes"),
     ),
     (Asks.DIFFERENCE, Structure.PART_UNKNOWN): (
-        ("{who} necesita {a}", "tiene {b}", "{more} necesita"),
+        ("{who} quiere tener {a}", "ya tiene {b}", "{many} le {lacks}"),
         (
             "{who} {does} {a} en total",
-            "{does} {b} el primer día y lo demás al día siguiente",
-            "{many} {does} al día siguiente",
+            "{does} {b} el primer día y lo demás al otro día",
+            "{many} {does} al otro día",
         ),
     ),
     (Asks.SUM, Structure.PUT_TOGETHER): (
-        ("{who} {does} {a} un día y {b} al día siguiente", "{many} {does} en total"),
-        ("{who} {does} {a}", "después {does} {b}", "{many} {does} en total"),
+        ("{who} {does} {a} un día y {b} al otro día", "{many} {does} en total"),
+        ("en la mañana {who} {does} {a}", "en la tarde {does} {b}", "{many} {does} en total"),
     ),
     (Asks.SUM, Structure.COMPARE): (
         (
             "{who} {does} {a} un día",
-            "al día siguiente {does} {b} más que eso",
-            "{many} {does} al día siguiente",
+            "al otro día {does} {b} más que eso",
+            "{many} {does} al otro día",
         ),
     ),
-    (Asks.SUM, Structure.TAKE_FROM): (
-        ("{who} {does} {a}", "todavía tiene {b}", "{many} tenía al principio"),
-    ),
+    (Asks.SUM, Structure.TAKE_FROM): (("{who} {does} {a}", "al final tiene {b}", "con {many} empezó"),),
     (Asks.WHICH, Structure.COMPARE): (
         (
             "{who} {does} {a} un día",
-            "al día siguiente {does} {b}",
+            "al otro día {does} {b}",
             "qué día {does} más, o es lo mismo los dos días",
         ),
     ),
     (Asks.CHANGE_TAKEN, Structure.TAKE_FROM): (
-        ("{who} tiene {a}", "{does} una parte de eso", "ahora tiene {b}", "{many} {does}"),
+        ("{who} tiene {a}", "{does} una parte de eso", "al final tiene {b}", "{many} {does}"),
     ),
     (Asks.CHANGE_ADDED, Structure.PART_UNKNOWN): (
-        ("{who} tiene {a}", "necesita {b}", "{more} necesita"),
-        ("{who} tiene {a}", "recibe más", "ahora tiene {b}", "{many} recibió"),
+        ("{who} tiene {a}", "quiere tener {b}", "{many} le {lacks}"),
+        ("{who} tiene {a}", "le dan más", "al final tiene {b}", "{many} le dieron"),
     ),
     (Asks.START_TAKEN, Structure.TAKE_FROM): (
-        ("{who} tiene {some}", "{does} {a}", "ahora tiene {b}", "{many} tenía al principio"),
+        ("{who} tiene {some}", "{does} {a}", "al final tiene {b}", "con {many} empezó"),
     ),
     (Asks.START_ADDED, Structure.PART_UNKNOWN): (
-        ("{who} tiene {some}", "recibe {a} más", "ahora tiene {b}", "{many} tenía al principio"),
+        ("{who} tiene {some}", "le dan {a} más", "al final tiene {b}", "con {many} empezó"),
     ),
     (Asks.RENAMED, Structure.SAME_AMOUNT): (
-        ("{who} tiene {a}", "muestra la misma cantidad {kept}", "cuántos {pieces} muestra"),
+        ("{who} tiene {a}", "muestra lo mismo {kept}", "cuántos {pieces} hay"),
     ),
     (Asks.ALL_THREE, Structure.PUT_TOGETHER): (
         (
             "{who} {does} {a} un día",
-            "{does} {b} al día siguiente y {c} un día después",
+            "al otro día {does} {b} y el tercer día {does} {c}",
             "{many} {does} en total",
         ),
     ),
     (Asks.MORE_THEN_LESS, Structure.TAKE_FROM): (
         (
             "{who} tiene {a}",
-            "recibe {b} más",
+            "le dan {b} más",
             "después {does} {c}",
-            "{many} {left}",
+            "{many} le {left}",
         ),
     ),
     (Asks.ONE_OF_THREE, Structure.PART_UNKNOWN): (
         (
-            "{who} {does} {a} un día y {b} al día siguiente",
-            "un día después {does} lo demás",
+            "{who} {does} {a} un día y {b} al otro día",
+            "el tercer día {does} lo demás",
             "{does} {c} en total",
-            "{many} {does} el último día",
+            "{many} {does} el tercer día",
         ),
     ),
     (Asks.IN_ORDER, Structure.COMPARE): (
         (
             "el grupo {color_o} {does} {each}",
-            "cuál es el orden de las cantidades {ends}",
+            "cuál es el orden {ends}",
         ),
     ),
     (Asks.ROUNDED, Structure.ABOUT): (
@@ -280,7 +279,7 @@ OWN: FrameTable = {
     (Asks.OTHER_FORM, Structure.SAME_AMOUNT): (
         (
             "{who} {does} {a}",
-            "cómo se escribe esa cantidad {form}",
+            "cómo se escribe eso {form}",
         ),
     ),
     (Asks.TIMES, Structure.EQUAL_GROUPS): (
@@ -292,9 +291,9 @@ OWN: FrameTable = {
     ),
     (Asks.TIMES, Structure.TIMES_AS_MUCH): (
         (
-            "hoy {who} {does} {factor} veces lo de ayer",
-            "ayer fue {b}",
-            "{many} {does} hoy",
+            "el martes {who} {does} {factor} veces lo del lunes",
+            "el lunes {does} {b}",
+            "{many} {does} el martes",
         ),
     ),
     (Asks.TIMES, Structure.AREA): (

@@ -52,7 +52,7 @@ KITES: FrameTable = {
         ),
     ),
     (Asks.CHANGE_ADDED, Structure.PART_UNKNOWN): (
-        ("una cometa ha volado {a}", "debe volar {b}", "cuánto tiempo más debe volar"),
+        ("una cometa ha volado {a}", "tiene que volar {b}", "cuánto tiempo más tiene que volar"),
     ),
     (Asks.START_TAKEN, Structure.TAKE_FROM): (
         (
@@ -70,18 +70,18 @@ KITES: FrameTable = {
     ),
     (Asks.ALL_THREE, Structure.PUT_TOGETHER): (
         (
-            "el club de cometas corta papel durante {a}",
-            "después pega durante {b}",
-            "al final vuela cometas durante {c}",
+            "el club de cometas corta papel por {a}",
+            "después pega por {b}",
+            "al final vuela cometas por {c}",
             "cuánto tiempo es en total",
         ),
     ),
     (Asks.MORE_THEN_LESS, Structure.TAKE_FROM): (
         (
-            "el club de cometas tiene {a} para trabajar",
-            "recibe {b} más",
-            "trabaja {c}",
-            "cuánto tiempo queda",
+            "el club de cometas tiene {a} para hacer cometas",
+            "le dan {b} más",
+            "hace cometas por {c}",
+            "cuánto tiempo le queda",
         ),
     ),
     (Asks.ONE_OF_THREE, Structure.PART_UNKNOWN): (
@@ -155,7 +155,7 @@ OWN: FrameTable = {
     (Asks.DIFFERENCE, Structure.COMPARE): (
         (
             "{who} trabaja por {a} un día",
-            "al día siguiente trabaja por {b}",
+            "al otro día trabaja por {b}",
             "cuánto tiempo más trabaja el primer día",
         ),
     ),
@@ -168,8 +168,8 @@ OWN: FrameTable = {
     (Asks.SUM, Structure.COMPARE): (
         (
             "{who} trabaja por {a} un día",
-            "al día siguiente trabaja {b} más que eso",
-            "cuánto tiempo trabaja al día siguiente",
+            "al otro día trabaja {b} más que eso",
+            "cuánto tiempo trabaja al otro día",
         ),
     ),
     (Asks.SUM, Structure.TAKE_FROM): (
@@ -178,15 +178,20 @@ OWN: FrameTable = {
     (Asks.WHICH, Structure.COMPARE): (
         (
             "{who} trabaja por {a} un día",
-            "al día siguiente trabaja por {b}",
+            "al otro día trabaja por {b}",
             "qué día trabaja más tiempo, o es lo mismo los dos días",
         ),
     ),
     (Asks.CHANGE_TAKEN, Structure.TAKE_FROM): (
-        ("{who} tiene {a} para trabajar", "trabaja", "ahora tiene {b}", "cuánto tiempo trabajó"),
+        (
+            "{who} tiene {a} para trabajar",
+            "trabaja por un rato",
+            "al final aún tiene {b}",
+            "por cuánto tiempo trabajó",
+        ),
     ),
     (Asks.CHANGE_ADDED, Structure.PART_UNKNOWN): (
-        ("{who} ha trabajado por {a}", "debe trabajar por {b}", "cuánto tiempo más debe trabajar"),
+        ("{who} ha trabajado por {a}", "tiene que trabajar por {b}", "cuánto tiempo le falta"),
     ),
     (Asks.START_TAKEN, Structure.TAKE_FROM): (
         ("{who} trabaja por {a} en su reunión", "todavía tiene {b}", "cuánto dura la reunión"),
@@ -200,18 +205,18 @@ OWN: FrameTable = {
     ),
     (Asks.ALL_THREE, Structure.PUT_TOGETHER): (
         (
-            "{who} trabaja {a}",
-            "después juega {b}",
-            "al final recoge durante {c}",
+            "{who} trabaja por {a}",
+            "después juega por {b}",
+            "al final recoge por {c}",
             "cuánto tiempo es en total",
         ),
     ),
     (Asks.MORE_THEN_LESS, Structure.TAKE_FROM): (
         (
             "{who} tiene {a} para trabajar",
-            "recibe {b} más",
-            "trabaja {c}",
-            "cuánto tiempo queda",
+            "le dan {b} más",
+            "trabaja por {c}",
+            "cuánto tiempo le queda",
         ),
     ),
     (Asks.ONE_OF_THREE, Structure.PART_UNKNOWN): (

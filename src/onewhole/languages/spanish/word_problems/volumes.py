@@ -13,7 +13,11 @@ KITES: FrameTable = {
         ("la jarra roja tiene {a}", "la jarra azul tiene {b}", "cuánto más tiene la jarra roja"),
     ),
     (Asks.DIFFERENCE, Structure.PART_UNKNOWN): (
-        ("una jarra tiene {a} de ponche", "{b} de eso es jugo y el resto es agua", "cuánta agua es"),
+        (
+            "una jarra tiene {a} de ponche",
+            "el ponche lleva {b} de jugo y lo demás es agua",
+            "cuánta agua lleva",
+        ),
     ),
     (Asks.SUM, Structure.PUT_TOGETHER): (
         (
@@ -25,12 +29,16 @@ KITES: FrameTable = {
     (Asks.SUM, Structure.COMPARE): (
         (
             "la jarra pequeña tiene {a}",
-            "la jarra grande tiene {b} más que eso",
-            "cuánto tiene la jarra grande",
+            "la grande tiene {b} más que eso",
+            "cuánto tiene la grande",
         ),
     ),
     (Asks.SUM, Structure.TAKE_FROM): (
-        ("el club de cometas toma {a} de jugo de una jarra", "ahora tiene {b}", "cuánto tenía al principio"),
+        (
+            "el club de cometas toma {a} de jugo de una jarra",
+            "ahora la jarra tiene {b}",
+            "cuánto tenía antes la jarra",
+        ),
     ),
     (Asks.WHICH, Structure.COMPARE): (
         (
@@ -43,25 +51,33 @@ KITES: FrameTable = {
         (
             "una jarra tiene {a} de jugo",
             "el club de cometas toma una parte",
-            "ahora tiene {b}",
+            "ahora la jarra tiene {b}",
             "cuánto jugo tomó el club",
         ),
     ),
     (Asks.CHANGE_ADDED, Structure.PART_UNKNOWN): (
-        ("una jarra tiene {a}", "el club de cometas le echa más", "ahora tiene {b}", "cuánto le echó"),
+        ("una jarra tiene {a}", "el club le echa más", "ahora la jarra tiene {b}", "cuánto le echó"),
     ),
     (Asks.START_TAKEN, Structure.TAKE_FROM): (
-        ("el club de cometas toma {a} de jugo de una jarra", "ahora tiene {b}", "cuánto tenía al principio"),
+        (
+            "el club de cometas toma {a} de jugo de una jarra",
+            "ahora la jarra tiene {b}",
+            "cuánto tenía antes la jarra",
+        ),
     ),
     (Asks.START_ADDED, Structure.PART_UNKNOWN): (
-        ("el club de cometas echa {a} en una jarra", "ahora tiene {b}", "cuánto tenía al principio"),
+        (
+            "el club de cometas echa {a} en una jarra",
+            "ahora la jarra tiene {b}",
+            "cuánto tenía antes la jarra",
+        ),
     ),
     (Asks.ALL_THREE, Structure.PUT_TOGETHER): (
         (
-            "en la jarra roja caben {a}",
-            "en la jarra azul caben {b}",
-            "en la jarra verde caben {c}",
-            "cuánto cabe en total",
+            "la jarra roja tiene {a}",
+            "la azul tiene {b}",
+            "la verde tiene {c}",
+            "cuánto tienen las tres en total",
         ),
     ),
     (Asks.MORE_THEN_LESS, Structure.TAKE_FROM): (
@@ -95,7 +111,7 @@ KITES: FrameTable = {
     (Asks.OTHER_FORM, Structure.SAME_AMOUNT): (
         (
             "el club de cometas hace {a} de jugo",
-            "cómo se escribe esa cantidad {form}",
+            "cómo se escribe eso {form}",
         ),
     ),
     (Asks.OTHER_UNITS, Structure.SAME_AMOUNT): (
@@ -143,7 +159,11 @@ OWN: FrameTable = {
         ("la jarra roja tiene {a}", "la jarra azul tiene {b}", "cuánto más tiene la jarra roja"),
     ),
     (Asks.DIFFERENCE, Structure.PART_UNKNOWN): (
-        ("una jarra tiene {a} de ponche", "{b} de eso es jugo y el resto es agua", "cuánta agua es"),
+        (
+            "una jarra tiene {a} de ponche",
+            "el ponche lleva {b} de jugo y lo demás es agua",
+            "cuánta agua lleva",
+        ),
     ),
     (Asks.SUM, Structure.PUT_TOGETHER): (
         ("{who} echa {a} de jugo en una jarra", "después le echa {b} de agua", "cuánto es en total"),
@@ -151,12 +171,12 @@ OWN: FrameTable = {
     (Asks.SUM, Structure.COMPARE): (
         (
             "la jarra pequeña tiene {a}",
-            "la jarra grande tiene {b} más que eso",
-            "cuánto tiene la jarra grande",
+            "la grande tiene {b} más que eso",
+            "cuánto tiene la grande",
         ),
     ),
     (Asks.SUM, Structure.TAKE_FROM): (
-        ("{who} toma {a} de jugo de una jarra", "ahora la jarra tiene {b}", "cuánto tenía al principio"),
+        ("{who} toma {a} de jugo de una jarra", "ahora la jarra tiene {b}", "cuánto tenía antes la jarra"),
     ),
     (Asks.WHICH, Structure.COMPARE): (
         (
@@ -166,23 +186,28 @@ OWN: FrameTable = {
         ),
     ),
     (Asks.CHANGE_TAKEN, Structure.TAKE_FROM): (
-        ("una jarra tiene {a} de jugo", "{who} toma una parte", "ahora tiene {b}", "cuánto jugo se tomó"),
+        (
+            "una jarra tiene {a} de jugo",
+            "{who} toma una parte",
+            "ahora la jarra tiene {b}",
+            "cuánto jugo tomó",
+        ),
     ),
     (Asks.CHANGE_ADDED, Structure.PART_UNKNOWN): (
-        ("una jarra tiene {a}", "{who} le echa más", "ahora tiene {b}", "cuánto se le echó"),
+        ("una jarra tiene {a}", "{who} le echa más", "ahora la jarra tiene {b}", "cuánto le echó"),
     ),
     (Asks.START_TAKEN, Structure.TAKE_FROM): (
-        ("{who} toma {a} de jugo de una jarra", "ahora la jarra tiene {b}", "cuánto tenía al principio"),
+        ("{who} toma {a} de jugo de una jarra", "ahora la jarra tiene {b}", "cuánto tenía antes la jarra"),
     ),
     (Asks.START_ADDED, Structure.PART_UNKNOWN): (
-        ("{who} echa {a} en una jarra", "ahora la jarra tiene {b}", "cuánto tenía al principio"),
+        ("{who} echa {a} en una jarra", "ahora la jarra tiene {b}", "cuánto había antes en la jarra"),
     ),
     (Asks.ALL_THREE, Structure.PUT_TOGETHER): (
         (
-            "en la jarra roja caben {a}",
-            "en la jarra azul caben {b}",
-            "en la jarra verde caben {c}",
-            "cuánto cabe en total",
+            "la jarra roja tiene {a}",
+            "la azul tiene {b}",
+            "la verde tiene {c}",
+            "cuánto tienen las tres en total",
         ),
     ),
     (Asks.MORE_THEN_LESS, Structure.TAKE_FROM): (
@@ -216,7 +241,7 @@ OWN: FrameTable = {
     (Asks.OTHER_FORM, Structure.SAME_AMOUNT): (
         (
             "{who} hace {a} de jugo",
-            "cómo se escribe esa cantidad {form}",
+            "cómo se escribe eso {form}",
         ),
     ),
     (Asks.OTHER_UNITS, Structure.SAME_AMOUNT): (

@@ -7,29 +7,29 @@ from onewhole.problems.story_structure import Structure
 #: Of the kite club.
 KITES: FrameTable = {
     (Asks.DIFFERENCE, Structure.TAKE_FROM): (
-        ("una caja de cometas pesa {a}", "alguien saca una cometa de {b}", "cuánto pesa la caja ahora"),
+        ("una caja pesa {a}", "el club le saca una cometa de {b}", "cuánto pesa ahora la caja"),
     ),
     (Asks.DIFFERENCE, Structure.COMPARE): (
-        ("la cometa grande pesa {a}", "la pequeña pesa {b}", "cuánto más pesa la cometa grande"),
+        ("la cometa grande pesa {a}", "la pequeña pesa {b}", "cuánto más pesa la grande"),
     ),
     (Asks.DIFFERENCE, Structure.PART_UNKNOWN): (
         ("una cometa en su caja pesa {a}", "la cometa pesa {b}", "cuánto pesa la caja"),
     ),
     (Asks.SUM, Structure.PUT_TOGETHER): (
-        ("la cometa roja pesa {a}", "la cometa azul pesa {b}", "cuánto pesan en total"),
+        ("la cometa roja pesa {a}", "la azul pesa {b}", "cuánto pesan las dos en total"),
     ),
     (Asks.SUM, Structure.COMPARE): (
         (
             "la cometa pequeña pesa {a}",
-            "la cometa grande pesa {b} más que eso",
-            "cuánto pesa la cometa grande",
+            "la grande pesa {b} más que eso",
+            "cuánto pesa la grande",
         ),
     ),
     (Asks.SUM, Structure.TAKE_FROM): (
         (
-            "alguien saca de una caja una cometa de {a}",
+            "el club saca de una caja una cometa de {a}",
             "ahora la caja pesa {b}",
-            "cuánto pesaba al principio",
+            "cuánto pesaba antes de eso",
         ),
     ),
     (Asks.WHICH, Structure.COMPARE): (
@@ -41,51 +41,56 @@ KITES: FrameTable = {
     ),
     (Asks.CHANGE_TAKEN, Structure.TAKE_FROM): (
         (
-            "una caja de cometas pesa {a}",
-            "alguien saca una cometa",
+            "una caja pesa {a}",
+            "el club le saca una cometa a la caja",
             "ahora la caja pesa {b}",
             "cuánto pesa la cometa",
         ),
     ),
     (Asks.CHANGE_ADDED, Structure.PART_UNKNOWN): (
-        ("una caja pesa {a}", "alguien mete una cometa", "ahora la caja pesa {b}", "cuánto pesa la cometa"),
+        (
+            "una caja pesa {a}",
+            "el club le mete una cometa a la caja",
+            "ahora la caja pesa {b}",
+            "cuánto pesa la cometa",
+        ),
     ),
     (Asks.START_TAKEN, Structure.TAKE_FROM): (
         (
-            "alguien saca de una caja una cometa de {a}",
+            "el club saca de una caja una cometa de {a}",
             "ahora la caja pesa {b}",
-            "cuánto pesaba al principio",
+            "cuánto pesaba antes de eso",
         ),
     ),
     (Asks.START_ADDED, Structure.PART_UNKNOWN): (
         (
-            "alguien mete en una caja una cometa de {a}",
+            "el club mete en una caja una cometa de {a}",
             "ahora la caja pesa {b}",
-            "cuánto pesaba al principio",
+            "cuánto pesaba antes de eso",
         ),
     ),
     (Asks.ALL_THREE, Structure.PUT_TOGETHER): (
         (
             "la cometa roja pesa {a}",
-            "la cometa azul pesa {b}",
-            "la cometa verde pesa {c}",
-            "cuánto pesan en total",
+            "la azul pesa {b}",
+            "la verde pesa {c}",
+            "cuánto pesan las tres en total",
         ),
     ),
     (Asks.MORE_THEN_LESS, Structure.TAKE_FROM): (
         (
-            "una caja de cometas pesa {a}",
-            "alguien mete una cometa de {b}",
-            "después otra persona saca una cometa de {c}",
+            "una caja pesa {a}",
+            "el club le mete una cometa de {b}",
+            "después le saca una de {c}",
             "cuánto pesa ahora la caja",
         ),
     ),
     (Asks.ONE_OF_THREE, Structure.PART_UNKNOWN): (
         (
             "la cometa roja pesa {a}",
-            "la cometa azul pesa {b}",
-            "con la cometa verde pesan {c} en total",
-            "cuánto pesa la cometa verde",
+            "la azul pesa {b}",
+            "con la verde pesan {c} en total",
+            "cuánto pesa la verde",
         ),
     ),
     (Asks.IN_ORDER, Structure.COMPARE): (
@@ -96,14 +101,14 @@ KITES: FrameTable = {
     ),
     (Asks.ROUNDED, Structure.ABOUT): (
         (
-            "una caja de cometas pesa {a}",
+            "la caja de las cometas pesa {a}",
             "cuánto pesa más o menos, {nearest}",
         ),
     ),
     (Asks.OTHER_FORM, Structure.SAME_AMOUNT): (
         (
-            "una caja de cometas pesa {a}",
-            "cómo se escribe ese peso {form}",
+            "la caja de las cometas del club pesa {a}",
+            "cómo se escribe eso {form}",
         ),
     ),
     (Asks.OTHER_UNITS, Structure.SAME_AMOUNT): (
@@ -145,26 +150,26 @@ KITES: FrameTable = {
 #: Of a class that names its own things.
 OWN: FrameTable = {
     (Asks.DIFFERENCE, Structure.TAKE_FROM): (
-        ("una bolsa pesa {a}", "{who} saca un libro de {b}", "cuánto pesa la bolsa ahora"),
+        ("una bolsa pesa {a}", "{who} le saca un libro de {b}", "cuánto pesa ahora la bolsa"),
     ),
     (Asks.DIFFERENCE, Structure.COMPARE): (
-        ("la bolsa grande pesa {a}", "la bolsa pequeña pesa {b}", "cuánto más pesa la bolsa grande"),
+        ("la bolsa grande pesa {a}", "la pequeña pesa {b}", "cuánto más pesa la grande"),
     ),
     (Asks.DIFFERENCE, Structure.PART_UNKNOWN): (
         ("un libro en su caja pesa {a}", "el libro pesa {b}", "cuánto pesa la caja"),
     ),
     (Asks.SUM, Structure.PUT_TOGETHER): (
-        ("la bolsa roja pesa {a}", "la bolsa azul pesa {b}", "cuánto pesan en total"),
+        ("la bolsa roja pesa {a}", "la azul pesa {b}", "cuánto pesan las dos en total"),
     ),
     (Asks.SUM, Structure.COMPARE): (
         (
             "la bolsa pequeña pesa {a}",
-            "la bolsa grande pesa {b} más que eso",
-            "cuánto pesa la bolsa grande",
+            "la grande pesa {b} más que eso",
+            "cuánto pesa la grande",
         ),
     ),
     (Asks.SUM, Structure.TAKE_FROM): (
-        ("{who} saca de una bolsa un libro de {a}", "ahora la bolsa pesa {b}", "cuánto pesaba al principio"),
+        ("{who} saca de una bolsa un libro de {a}", "ahora la bolsa pesa {b}", "cuánto pesaba antes de eso"),
     ),
     (Asks.WHICH, Structure.COMPARE): (
         (
@@ -174,39 +179,39 @@ OWN: FrameTable = {
         ),
     ),
     (Asks.CHANGE_TAKEN, Structure.TAKE_FROM): (
-        ("una bolsa pesa {a}", "{who} saca un libro", "ahora la bolsa pesa {b}", "cuánto pesa el libro"),
+        ("una bolsa pesa {a}", "{who} le saca un libro", "ahora la bolsa pesa {b}", "cuánto pesa el libro"),
     ),
     (Asks.CHANGE_ADDED, Structure.PART_UNKNOWN): (
-        ("una bolsa pesa {a}", "{who} mete un libro", "ahora la bolsa pesa {b}", "cuánto pesa el libro"),
+        ("una bolsa pesa {a}", "{who} le mete un libro", "ahora la bolsa pesa {b}", "cuánto pesa el libro"),
     ),
     (Asks.START_TAKEN, Structure.TAKE_FROM): (
-        ("{who} saca de una bolsa un libro de {a}", "ahora la bolsa pesa {b}", "cuánto pesaba al principio"),
+        ("{who} saca de una bolsa un libro de {a}", "ahora la bolsa pesa {b}", "cuánto pesaba antes de eso"),
     ),
     (Asks.START_ADDED, Structure.PART_UNKNOWN): (
-        ("{who} mete en una bolsa un libro de {a}", "ahora la bolsa pesa {b}", "cuánto pesaba al principio"),
+        ("{who} mete en una bolsa un libro de {a}", "ahora la bolsa pesa {b}", "cuánto pesaba antes de eso"),
     ),
     (Asks.ALL_THREE, Structure.PUT_TOGETHER): (
         (
             "la bolsa roja pesa {a}",
-            "la bolsa azul pesa {b}",
-            "la bolsa verde pesa {c}",
-            "cuánto pesan en total",
+            "la azul pesa {b}",
+            "la verde pesa {c}",
+            "cuánto pesan las tres en total",
         ),
     ),
     (Asks.MORE_THEN_LESS, Structure.TAKE_FROM): (
         (
             "una bolsa pesa {a}",
-            "{who} mete un libro de {b}",
-            "después {who} saca un libro de {c}",
+            "{who} le mete un libro de {b}",
+            "después le saca uno de {c}",
             "cuánto pesa ahora la bolsa",
         ),
     ),
     (Asks.ONE_OF_THREE, Structure.PART_UNKNOWN): (
         (
             "la bolsa roja pesa {a}",
-            "la bolsa azul pesa {b}",
-            "con la bolsa verde pesan {c} en total",
-            "cuánto pesa la bolsa verde",
+            "la azul pesa {b}",
+            "con la verde pesan {c} en total",
+            "cuánto pesa la verde",
         ),
     ),
     (Asks.IN_ORDER, Structure.COMPARE): (
@@ -224,7 +229,7 @@ OWN: FrameTable = {
     (Asks.OTHER_FORM, Structure.SAME_AMOUNT): (
         (
             "{who} tiene una bolsa de {a}",
-            "cómo se escribe ese peso {form}",
+            "cómo se escribe eso {form}",
         ),
     ),
     (Asks.OTHER_UNITS, Structure.SAME_AMOUNT): (
