@@ -157,7 +157,7 @@ def _part_of(ledger: Ledger, _match: re.Match[str]) -> Fraction:
     if not ledger.factors:
         raise ValueError
     of = ledger.total if ledger.start is None else ledger.start
-    return prod(ledger.factors) * (_worth(of) if len(ledger.factors) == 1 else 1)
+    return prod(ledger.factors, start=_worth(of) if len(ledger.factors) == 1 else Fraction(1))
 
 
 def _rows(ledger: Ledger, _match: re.Match[str]) -> Fraction:
