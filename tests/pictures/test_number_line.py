@@ -7,7 +7,8 @@ from onewhole.number.quantity import Quantity, whole
 from onewhole.pictures.description import Compared, EqualJumps, JumpEnds, OneJump, Shown, StillThere
 from onewhole.pictures.jump import JumpPlan
 from onewhole.pictures.jumps import jump_plan
-from onewhole.pictures.limits import NotDrawnError
+from onewhole.pictures.labels import across
+from onewhole.pictures.limits import BOARD, PAGE, NotDrawnError, PicturePaper
 from onewhole.pictures.number_line import number_line
 from onewhole.pictures.picture import Picture
 from onewhole.pictures.scene import Hop, Scene, Shape, Stroke, Wedge, Words
@@ -18,6 +19,7 @@ from onewhole.working.questions import suiting
 from onewhole.working.strategies.table import strategy_named
 from onewhole.working.work import work
 from onewhole.working.working import Working
+from tests.kit.how_much import sample
 
 PROBLEMS = [
     "7 2/6 - 3 5/6",
@@ -37,6 +39,18 @@ PROBLEMS = [
     "5 h 10 min + 2 h 55 min",
     "4 yd 1 ft 2 in - 2 yd 2 ft 7 in",
     "3 - 3",
+]
+
+#: Jumps of very different lengths side by side.
+UNEVEN = [
+    "9:50 a.m. to 2:15 p.m.",
+    "9:45 to 11:20",
+    "9:45 + 1 h 35 min",
+    "6:58 to 11:02",
+    "8 11/12 - 3 1/12",
+    "1003 - 897",
+    "3 km 250 m - 1 km 800 m",
+    "2 yd 1 ft 3 in - 1 yd 2 ft 8 in",
 ]
 
 
@@ -198,6 +212,31 @@ def test_a_comparison_marks_both() -> None:
     assert [len(_shapes(scene, "point/")) for scene in found.scenes] == [2] * len(found.scenes)
     assert isinstance(found.scenes[-1].descriptions[-1], Compared)
     assert not any(isinstance(each, Compared) for scene in found.scenes[:-1] for each in scene.descriptions)
+
+
+@pytest.mark.parametrize("paper", [PAGE, BOARD], ids=["page", "board"])
+@pytest.mark.parametrize("problem", [*UNEVEN, *PROBLEMS[: sample(3, None)]])
+def test_a_length_touches_no_jump_and_no_other_length(problem: str, paper: PicturePaper) -> None:
+    """The words of each length stand over every jump that they would cover, measured at 50 points of it."""
+    for strategy in suiting(read_statement(problem)):
+        picture = number_line(work(read_statement(problem), strategy), paper)
+        shapes = [
+            piece.shape for piece in picture.scenes[-1].pieces if piece.name.startswith(("jump", "length"))
+        ]
+        hops = [shape for shape in shapes if isinstance(shape, Hop)]
+        words = [shape for shape in shapes if isinstance(shape, Words)]
+        for at, one in enumerate(words):
+            assert isinstance(one.caption, Quantity)
+            reach = across(one.caption) / 2
+            foot = one.y + Fraction(7, 2)
+            for hop in hops:
+                for share in (Fraction(step, 50) for step in range(51)):
+                    if abs(hop.x + (hop.to_x - hop.x) * share - one.x) <= reach:
+                        assert foot <= hop.y - 4 * share * (1 - share) * hop.height, (one, hop)
+            for other in words[:at]:
+                assert isinstance(other.caption, Quantity)
+                beside = abs(other.x - one.x) >= reach + across(other.caption) / 2
+                assert beside or abs(other.y - one.y) >= 7, (one, other)
 
 
 def test_many_wholes_have_fewer_numbers() -> None:

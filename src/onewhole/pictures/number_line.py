@@ -1,7 +1,7 @@
 """A working on a number line: points in exact places, and jumps drawn one by one."""
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from fractions import Fraction
 from functools import partial
 from itertools import pairwise, starmap
@@ -25,12 +25,12 @@ from onewhole.pictures.description import (
     StillThere,
 )
 from onewhole.pictures.half import HALF, half_marked
-from onewhole.pictures.jump import JumpPlan
+from onewhole.pictures.jump import Jump, JumpPlan
 from onewhole.pictures.jumps import jump_plan
 from onewhole.pictures.labels import BLANK, DIGITS, across
 from onewhole.pictures.limits import PAGE, NotDrawnError, PicturePaper
 from onewhole.pictures.picture import Picture, PictureKind
-from onewhole.pictures.rows import rows
+from onewhole.pictures.rows import over_hops, rows
 from onewhole.pictures.ruler import DEPTH, edge, on_ruler, ruler_axis
 from onewhole.pictures.scene import Hop, Look, Piece, Scene, Stroke, Wedge, Words
 from onewhole.statements.expression import WithRemainder
@@ -65,7 +65,7 @@ def number_line(working: Working, paper: PicturePaper = PAGE) -> Picture:
     [0, 3, 3, 3]
     """
     if isinstance(working.statement, Rounding):
-        return between(working.statement, working)
+        return between(working.statement, working, paper)
     plan = jump_plan(working)
     if plan is None:
         msg = "only sums, differences and comparisons go on a number line"
@@ -121,7 +121,8 @@ class _LineDrawing:
     row: int
     rules: bool
     below: dict[int, int]
-    above: tuple[int, ...]
+    hops: tuple[Hop, ...]
+    above: tuple[Fraction, ...]
     half: Fraction | None
     like: Quantity | None
 
@@ -155,21 +156,16 @@ class _LineDrawing:
         line = with_room(line, [*wide.items(), *((at, across(tick(at, line.step))) for at in ticks)])
         rooms = [wide[point] + BLANK for point in named]
         below = dict(zip(named, rows([line.x(point) for point in named], rooms), strict=True))
-        middles = [(line.x(jump.start) + line.x(jump.end)) / 2 for jump in plan.jumps]
-        lengths = [landmark(plan.ladder, abs(jump.end - jump.start)) for jump in plan.jumps]
-        above = rows(middles, [across(length) + BLANK for length in lengths])
-        if plan.measured == 1:
-            above = (0,) * len(lengths)
         row = TALL_ROW if plan.ladder.style is Style.MIXED else ROW
-        tops = [
-            LOW + HIGHER * abs(line.share(jump.end) - line.share(jump.start)) + row * (at + 1)
-            for jump, at in zip(plan.jumps, above, strict=True)
-        ]
+        hops = tuple(_hop(line, jump) for jump in plan.jumps)
+        lengths = [landmark(plan.ladder, abs(jump.end - jump.start)) for jump in plan.jumps[: plan.measured]]
+        above = over_hops(hops[: plan.measured], [across(length) + BLANK for length in lengths], row)
+        tops = [place + Fraction(row, 2) for place in above]
         y = Fraction(ceil(max([Fraction(2 * ROW), *tops])) + 1)
         lowest = max(below.values(), default=-1)
         under = DEPTH if rules else ROW
         height = y + max(3 * ROW, under + ROW + (lowest + 1) * row + opens * (SPAN + ROW))
-        return cls(plan, line, written, y, height, row, rules, below, above, half, like)
+        return cls(plan, line, written, y, height, row, rules, below, hops, above, half, like)
 
     def scene(self, working: Working, at: int) -> Scene:
         drawn = self.plan.drawn[at]
@@ -256,14 +252,14 @@ class _LineDrawing:
         return names[0] if first else names[-1]
 
     def _jumps(self, measured: int, drawn: int) -> Iterator[Piece]:
-        for number, jump in enumerate(self.plan.jumps[:drawn], start=1):
-            x, to_x = self.axis.x(jump.start), self.axis.x(jump.end)
-            height = LOW + HIGHER * abs(self.axis.share(jump.end) - self.axis.share(jump.start))
-            yield Piece(f"jump/{number}", Hop(x, self.y, to_x, height))
+        for number, (jump, hop) in enumerate(
+            zip(self.plan.jumps[:drawn], self.hops[:drawn], strict=True), start=1
+        ):
+            yield Piece(f"jump/{number}", replace(hop, y=self.y))
             if number <= measured:
-                y = self.y - height - self.row * (self.above[number - 1] + Fraction(1, 2))
                 length = landmark(self.plan.ladder, abs(jump.end - jump.start))
-                yield Piece(f"length/{number}", Words((x + to_x) / 2, y, length, DIGITS))
+                y = self.y - self.above[number - 1]
+                yield Piece(f"length/{number}", Words((hop.x + hop.to_x) / 2, y, length, DIGITS))
 
     def _half(self) -> Iterator[Piece]:
         """Mark one half, above the line, where the numbers are compared with it."""
@@ -298,6 +294,12 @@ class _LineDrawing:
             yield StillThere((working.answer.left,))
         elif isinstance(working.answer, Quantity) and _taken(working):
             yield StillThere((working.answer,))
+
+
+def _hop(line: Axis, jump: Jump) -> Hop:
+    """Return a jump over the line at height 0: the longer, the higher."""
+    height = LOW + HIGHER * abs(line.share(jump.end) - line.share(jump.start))
+    return Hop(line.x(jump.start), Fraction(0), line.x(jump.end), height)
 
 
 def _point(ladder: Ladder, point: int, like: Quantity | None) -> Quantity:

@@ -51,27 +51,28 @@ UNCLEAR_REMEDY = "Write 7/4 for the fraction, and 7 / 4 or 7 \N{DIVISION SIGN} 4
 def numeral(cursor: Cursor, *, impossible: bool = False) -> Numeral:
     """Read one number, or refuse where it breaks off.
 
-    ``impossible`` allows a denominator of 0, as a child may write it; a problem never has one.
+    ``impossible`` allows what a child may write and no problem has: a denominator of 0, and money with more
+    places after the point than cents have. $5.5 stays refused: it may be $5.50 or $5.05.
     """
     if cursor.took(TokenKind.DOLLAR):
-        return _dollars(cursor)
+        return _dollars(cursor, impossible=impossible)
     if cursor.here.sort is TokenKind.POINTED:
-        return _with_unit(cursor, _pointed(cursor.take().text))
+        return _with_unit(cursor, _pointed(cursor.take().text), impossible=impossible)
     if cursor.word_ahead(1, _MEASURE_WORDS):
         return _measured(cursor)
     if cursor.word_ahead(1, _DOLLARS) and (cents := _cents_ahead(cursor)) is not None:
         return _dollars_and_cents(cursor, cents)
     if cursor.word_ahead(1, _PLACE_WORDS):
         return _placed(cursor)
-    return _with_unit(cursor, _mixed(cursor, impossible=impossible))
+    return _with_unit(cursor, _mixed(cursor, impossible=impossible), impossible=impossible)
 
 
-def _with_unit(cursor: Cursor, number: Numeral) -> Numeral:
+def _with_unit(cursor: Cursor, number: Numeral, *, impossible: bool) -> Numeral:
     """Read the unit behind a fraction, a mixed number or a decimal: 5 5/8 in."""
     if not isinstance(number, Quantity):
         return number
     if number.ladder.style is Style.DECIMAL and cursor.word_ahead(0, _DOLLARS):
-        _check_cents(cursor, number)
+        _check_cents(cursor, number, more=impossible)
         cursor.take()
         return with_mark(number, DOLLAR)
     if number.ladder.style is Style.PLACES or not is_unit(cursor.here, cursor.ahead(1)):
@@ -79,14 +80,14 @@ def _with_unit(cursor: Cursor, number: Numeral) -> Numeral:
     return with_mark(number, MARKS[cursor.take().text])
 
 
-def _dollars(cursor: Cursor) -> Numeral:
-    """Read money after its dollar sign: whole dollars, or cents in two places after the point."""
+def _dollars(cursor: Cursor, *, impossible: bool) -> Numeral:
+    """Read money after its dollar sign: whole dollars, or cents after the point."""
     if cursor.took(TokenKind.HOLE):
         return Gap(HOLE)
     if cursor.here.sort is not TokenKind.POINTED:
         return whole(cursor.number("how many dollars"), DOLLAR)
     found = with_mark(_pointed(cursor.here.text), DOLLAR)
-    _check_cents(cursor, found)
+    _check_cents(cursor, found, more=impossible)
     cursor.take()
     return found
 
@@ -107,8 +108,8 @@ def _dollars_and_cents(cursor: Cursor, at: int) -> Quantity:
     return with_mark(_pointed(f"{int(dollars)}.{cents:0{_CENTS}}"), DOLLAR)
 
 
-def _check_cents(cursor: Cursor, money: Quantity) -> None:
-    if money.ladder.after != _CENTS:
+def _check_cents(cursor: Cursor, money: Quantity, *, more: bool) -> None:
+    if money.ladder.after < _CENTS or (money.ladder.after > _CENTS and not more):
         cursor.refuse("money has two places after the point, for the cents", "Write $3.50, or $3.")
 
 

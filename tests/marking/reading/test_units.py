@@ -107,6 +107,7 @@ def test_a_wrong_number_with_its_unit_fits_what_it_fits_without() -> None:
         ("$3.25 + $1.80", "5.05", Verdict.RIGHT, {Remark.UNIT_MISSING}),
         ("$3.25 + $1.80", "$3.25 + $1.80 = $5.05", Verdict.RIGHT, set()),
         ("$3.25 + $1.80", "$5.5", Verdict.UNREADABLE, set()),
+        ("$3.25 + $1.80", "$4.105", Verdict.WRONG, set()),
         ("75¢ + 50¢", "$1.25", Verdict.RIGHT, set()),
         ("75¢ + 50¢", "125 cents", Verdict.RIGHT, set()),
         ("75¢ + 50¢", "$1.20", Verdict.WRONG, set()),

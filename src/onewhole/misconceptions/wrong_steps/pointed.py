@@ -11,8 +11,8 @@ from onewhole.misconceptions.wrong_steps.one_number import one_number
 from onewhole.number.factors import simplest
 from onewhole.number.ladder import TEN, Style, decimal, joined
 from onewhole.number.name_wanted import NumberForm
-from onewhole.number.quantity import Quantity, usual, whole
-from onewhole.statements.expression import Expression, minus, plus
+from onewhole.number.quantity import Quantity, usual, whole, with_mark
+from onewhole.statements.expression import Expression, Sum, Term, minus, plus
 from onewhole.statements.statement import AnotherName, Statement
 from onewhole.working.line import Line
 from onewhole.working.pair_state import PairState
@@ -66,7 +66,10 @@ Work = Callable[[Pair, Pointed, Pointed], tuple[Expression, Quantity] | None]
 
 
 def on_decimals(work: Work, *, taken: bool) -> Try:
-    """Return the attempt at a sum or difference of decimals, one of which may be a whole number."""
+    """Return the attempt at a sum or difference of decimals, one of which may be a whole number.
+
+    A unit that both have stays.
+    """
 
     def attempt(statement: Statement) -> Attempt | None:
         pair = pair_of(statement)
@@ -75,11 +78,23 @@ def on_decimals(work: Work, *, taken: bool) -> Try:
         found = work(pair, taken_apart(pair.first), taken_apart(pair.second))
         if found is None:
             return None
-        says, answer = found
+        mark = pair.first.ladder.mark
+        says, answer = _with_unit(found[0], mark), with_mark(found[1], mark)
         state = wrongly(PairState(pair.first, pair.second, taken), says)
         return finished(pair.asked, wrongly(state.now(result=answer), answer))
 
     return attempt
+
+
+def _with_unit(says: Expression, mark: str) -> Expression:
+    """Write each number of a line with the unit of the problem, if it has one."""
+    match says:
+        case Quantity():
+            return with_mark(says, mark)
+        case Sum(terms):
+            return Sum(tuple([Term(_with_unit(term.part, mark), term.taken) for term in terms]))
+        case _:
+            return says
 
 
 def _in_digits(pair: Pair) -> bool:
