@@ -218,8 +218,8 @@ def test_a_comparison_marks_both() -> None:
 @pytest.mark.parametrize("problem", [*UNEVEN, *PROBLEMS[: sample(3, None)]])
 def test_a_length_touches_no_jump_and_no_other_length(problem: str, paper: PicturePaper) -> None:
     """The words of each length stand over every jump that they would cover, measured at 50 points of it."""
-    for strategy in suiting(read_statement(problem)):
-        picture = number_line(work(read_statement(problem), strategy), paper)
+    for working in _workings(problem):
+        picture = number_line(working, paper)
         shapes = [
             piece.shape for piece in picture.scenes[-1].pieces if piece.name.startswith(("jump", "length"))
         ]

@@ -29,6 +29,10 @@ SKILLS = (
     else (WishedSkill.ADD, WishedSkill.COMPARE_DECIMALS, WishedSkill.EQUAL_FRACTIONS, WishedSkill.TIMES)
 )
 SEEDS = range(1, 31) if WALK else (5, 9)
+#: Skills of so few problems that all of them are looked at.
+LISTED = LIKE | {WishedSkill.DIVIDE_FRACTIONS, WishedSkill.TIMES_FRACTIONS}
+#: Skills where most problems are shared by two, three or four: such a number may stand there once more.
+BY_FEW = {WishedSkill.DIVIDE_MIXED, WishedSkill.DIVIDE_MEASURES}
 TWO_AT_ONCE = LIKE | {
     WishedSkill.UNLIKE,
     WishedSkill.WHOLE,
@@ -48,7 +52,8 @@ def like_a_teachers(composed: Composed) -> None:
     assert all(len(set(row)) == len(row) for row in numbers)
     again = Counter((place, number) for row in numbers for place, number in enumerate(row))
     if asked.skill is not WishedSkill.EQUAL_FRACTIONS:
-        assert max(again.values()) <= 2 + asked.number // OFTEN
+        few = 2 + asked.number // OFTEN + (asked.skill in BY_FEW)
+        assert max(again.values()) <= few
     assert len({twin_key(one.statement) for one in problems}) == len(problems)
     for row, other in pairwise(numbers):
         assert row[1:] != other[1:] or not row[1:]
@@ -66,14 +71,18 @@ def like_a_teachers(composed: Composed) -> None:
 
 @pytest.mark.parametrize("skill", SKILLS)
 def test_a_page_of_every_skill(skill: WishedSkill) -> None:
-    """It reads back, its recipe makes it again, and it looks like a teacher's."""
+    """It reads back, its recipe makes it again, and it looks like a teacher's; another seed gives another page.
+
+    Of fraction times fraction there are so few that now and then two seeds find the same page best.
+    """
     pages = [compose(Wishes(skill=skill, number=12, seed=seed)) for seed in SEEDS]
     for composed in pages:
         like_a_teachers(composed)
         assert read_sheet(typed(composed)) == composed.sheet
-        assert composed.drawn == (skill not in LIKE)
+        assert composed.drawn == (skill not in LISTED)
     assert typed(compose_again(pages[0].sheet)) == typed(pages[0])
-    assert len({typed(composed).split("\n\n")[1] for composed in pages}) == len(pages)
+    others = len({typed(composed).split("\n\n")[1] for composed in pages})
+    assert others == len(pages) or (skill is WishedSkill.TIMES_FRACTIONS and 5 * others >= 4 * len(pages))
 
 
 @pytest.mark.parametrize("skill", SHORT)
