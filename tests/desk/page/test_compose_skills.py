@@ -71,7 +71,7 @@ def like_a_teachers(composed: Composed) -> None:
 
 @pytest.mark.parametrize("skill", SKILLS)
 def test_a_page_of_every_skill(skill: WishedSkill) -> None:
-    """It reads back, its recipe makes it again, and it looks like a teacher's; another seed gives another page.
+    """It reads back, its recipe makes it again, looks like a teacher's, and another seed gives another page.
 
     Of fraction times fraction there are so few that now and then two seeds find the same page best.
     """
