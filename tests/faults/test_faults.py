@@ -87,7 +87,7 @@ def orders(shim: Path) -> Iterator[Orders]:
 def chosen(act: str, call: Call, count: int) -> list[FaultPlan]:
     """Every fault of a kind of call, or a seeded sample."""
     every = list(plans(call, count))
-    some = min(ACTS[act].sample, sample(2, 3))
+    some = min(ACTS[act].sample, sample(2, 2, 3))
     if EVERYTHING or len(every) <= some:
         return every
     return random.Random(f"{act} {call.name}").sample(every, some)

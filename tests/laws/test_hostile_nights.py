@@ -31,7 +31,7 @@ from onewhole.working.working import equal_forms
 from onewhole.writers.report_lines import report_lines
 from tests.kit.how_much import sample
 
-ANSWERS = int(os.environ.get("ONEWHOLE_ANSWERS", sample("300", "600")))
+ANSWERS = int(os.environ.get("ONEWHOLE_ANSWERS", sample("300", "400")))
 CHUNKS = 5
 #: Which classes are full, and which are also printed; of those that are not full, which are told pupil by
 #: pupil too: the plan tells each of them already.

@@ -1,3 +1,5 @@
+from itertools import product
+
 import pytest
 
 from onewhole.languages.class_words import ClassWords
@@ -74,9 +76,6 @@ def _workings(problem: str) -> list[Working]:
     return [work(statement, strategy) for strategy in ways]
 
 
-WORKINGS = [working for problem in PROBLEMS for working in _workings(problem)]
-
-
 def _worked(problem: str, strategy: str = "regroup_first") -> Working:
     return work(read_statement(problem), strategy_named(strategy))
 
@@ -84,26 +83,28 @@ def _worked(problem: str, strategy: str = "regroup_first") -> Working:
 @pytest.mark.more("agreement/test_products.py")
 def test_every_kind_can_be_drawn() -> None:
     """Each kind of picture is drawn for some working here."""
-    drawn = {kind for working in WORKINGS for kind in PictureKind if refusal(working, kind) is None}
+    workings = [working for problem in PROBLEMS for working in _workings(problem)]
+    drawn = {kind for working in workings for kind in PictureKind if refusal(working, kind) is None}
     assert drawn == set(PictureKind)
 
 
-@pytest.mark.parametrize("working", WORKINGS, ids=lambda working: working.strategy)
-def test_every_working_has_a_picture(working: Working) -> None:
+@pytest.mark.parametrize("problem", PROBLEMS)
+def test_every_working_has_a_picture(problem: str) -> None:
     """Every strategy on every kind of problem here: a scene for each line, of the kind that was chosen."""
-    found = picture(working)
-    if working.statement in UNPICTURED:
-        assert found is None
-        return
-    assert found is not None
-    assert found.kind is chosen(working)
-    assert len(found.scenes) == len(working.lines)
+    for working in _workings(problem):
+        found = picture(working)
+        if working.statement in UNPICTURED:
+            assert found is None
+            continue
+        assert found is not None, working.strategy
+        assert found.kind is chosen(working)
+        assert len(found.scenes) == len(working.lines)
 
 
-@pytest.mark.parametrize("working", WORKINGS, ids=lambda working: working.strategy)
-def test_a_kind_is_drawn_or_refused(working: Working) -> None:
+@pytest.mark.parametrize("problem", PROBLEMS)
+def test_a_kind_is_drawn_or_refused(problem: str) -> None:
     """What is not refused can be drawn as asked; what is refused raises, and what is offered suits."""
-    for kind in PictureKind:
+    for working, kind in product(_workings(problem), PictureKind):
         refused = refusal(working, kind)
         if refused is None:
             found = picture(working, kind)
