@@ -129,9 +129,10 @@ class _AreaDrawing:
         pieces += self._sides(cut=cut)
         if found:
             pieces += self._products()
+        beyond, below = self._outside()
         return Scene(
-            BESIDE + max(wide, _room(right)) + 4,
-            ABOVE + tall + 4,
+            BESIDE + max(wide + beyond, _room(right)) + END,
+            ABOVE + tall + max(below, Fraction(END)),
             tuple(pieces),
             tuple(self._told(found=found)),
         )
@@ -163,15 +164,36 @@ class _AreaDrawing:
             yield Piece(f"beside/{at}", Words(BESIDE / 2, ABOVE + (start + end) / 2, part, DIGITS))
 
     def _products(self) -> Iterator[Piece]:
-        one = self.one
+        """Write each product in its part; beside the last column or below the last row for want of room."""
         if self.pieces[0]:
             return
-        for row, (upper, lower) in enumerate(pairwise(_starts(self.down, one))):
-            for column, (start, end) in enumerate(pairwise(_starts(self.across, one))):
+        rows, columns = _starts(self.down, self.one), _starts(self.across, self.one)
+        beyond, below = self._outside()
+        for row, (upper, lower) in enumerate(pairwise(rows)):
+            for column, (start, end) in enumerate(pairwise(columns)):
                 number = made(self.down[row], self.across[column])
-                if end - start >= _room(number) and lower - upper >= ROOM_DOWN:
-                    place = BESIDE + (start + end) / 2, ABOVE + (upper + lower) / 2
-                    yield Piece(f"part/{row}/{column}", Words(*place, number, DIGITS))
+                x, y = BESIDE + (start + end) / 2, ABOVE + (upper + lower) / 2
+                wide, high = end - start >= _room(number), lower - upper >= ROOM_DOWN
+                if beyond and end == columns[-1]:
+                    x, wide, high = BESIDE + end + beyond / 2, True, True
+                elif below and lower == rows[-1]:
+                    y, high = ABOVE + lower + below / 2, True
+                if wide and high:
+                    yield Piece(f"part/{row}/{column}", Words(x, y, number, DIGITS))
+
+    def _outside(self) -> tuple[Fraction, Fraction]:
+        """Return the room right of the rectangle for products of a narrow column, and below it for a low row.
+
+        0 where the last column or row is wide or high enough, or is the only one.
+        """
+        if self.pieces[0]:
+            return Fraction(0), Fraction(0)
+        rooms = [_room(made(part, self.across[-1])) for part in self.down]
+        places = [(upper + lower) / 2 for upper, lower in pairwise(_starts(self.down, self.one))]
+        apart = all(other - one >= ROOM_DOWN for one, other in pairwise(places))
+        narrow = len(self.across) > 1 and self.one * self.across[-1].value < max(rooms) and apart
+        low = len(self.down) > 1 and self.one * self.down[-1].value < ROOM_DOWN
+        return max(rooms) if narrow else Fraction(0), Fraction(ROOM_DOWN if low else 0)
 
     def _told(self, *, found: bool) -> Iterator[Description]:
         yield SidesOf(self.product.left, self.product.right)

@@ -1,0 +1,34 @@
+"""The area model: every product of two parts is written, in its part or beside it, and touches no other."""
+
+from itertools import combinations
+
+import pytest
+
+from onewhole.number.quantity import Quantity
+from onewhole.pictures.area import area
+from onewhole.pictures.scene import Words
+from onewhole.statements.reading import read_statement
+from onewhole.working.products.partial_products import PARTIAL_PRODUCTS
+from onewhole.working.work import work
+
+
+@pytest.mark.parametrize(
+    "problem", ["24 x 36", "21 x 36", "13 x 14", "9 x 52", "45 x 67", "36 x 24", "7 x 83"]
+)
+def test_every_product_of_two_parts_is_written(problem: str) -> None:
+    """Tens and ones of both numbers; what each pair makes is counted here by its digits."""
+    left, right = (int(number) for number in problem.split(" x "))
+    parts = [[n for n in (number // 10 * 10, number % 10) if n] for number in (left, right)]
+    drawn = area(work(read_statement(problem), PARTIAL_PRODUCTS)).scenes[-1]
+    written = [
+        piece.shape
+        for piece in drawn.pieces
+        if piece.name.startswith("part/") and isinstance(piece.shape, Words)
+    ]
+    numbers = [words.caption.value for words in written if isinstance(words.caption, Quantity)]
+    assert sorted(numbers) == sorted(one * other for one in parts[0] for other in parts[1])
+    for words in written:
+        assert 0 < words.x < drawn.width
+        assert 0 < words.y < drawn.height
+    for one, other in combinations(written, 2):
+        assert abs(one.x - other.x) >= 9 or abs(one.y - other.y) >= 8
