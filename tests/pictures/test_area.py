@@ -13,7 +13,7 @@ from onewhole.working.work import work
 
 
 @pytest.mark.parametrize(
-    "problem", ["24 x 36", "21 x 36", "13 x 14", "9 x 52", "45 x 67", "36 x 24", "7 x 83"]
+    "problem", ["24 x 36", "21 x 36", "13 x 14", "9 x 52", "45 x 67", "36 x 24", "7 x 83", "83 x 7"]
 )
 def test_every_product_of_two_parts_is_written(problem: str) -> None:
     """Tens and ones of both numbers; what each pair makes is counted here by its digits."""

@@ -184,15 +184,15 @@ class _AreaDrawing:
     def _outside(self) -> tuple[Fraction, Fraction]:
         """Return the room right of the rectangle for products of a narrow column, and below it for a low row.
 
-        0 where the last column or row is wide or high enough, or is the only one.
+        0 where the last column or row is wide or high enough.
         """
         if self.pieces[0]:
             return Fraction(0), Fraction(0)
         rooms = [_room(made(part, self.across[-1])) for part in self.down]
         places = [(upper + lower) / 2 for upper, lower in pairwise(_starts(self.down, self.one))]
         apart = all(other - one >= ROOM_DOWN for one, other in pairwise(places))
-        narrow = len(self.across) > 1 and self.one * self.across[-1].value < max(rooms) and apart
-        low = len(self.down) > 1 and self.one * self.down[-1].value < ROOM_DOWN
+        narrow = self.one * self.across[-1].value < max(rooms) and apart
+        low = self.one * self.down[-1].value < ROOM_DOWN
         return max(rooms) if narrow else Fraction(0), Fraction(ROOM_DOWN if low else 0)
 
     def _told(self, *, found: bool) -> Iterator[Description]:
