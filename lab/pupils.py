@@ -8,6 +8,7 @@ from random import Random
 from lab.rates import FREQUENT, Rates, Span
 from onewhole.misconceptions.catalogue import patterns
 from onewhole.misconceptions.pattern import Family, Topic
+from onewhole.working.quotients.remainder_shared import RemainderForm
 
 
 class Only(StrEnum):
@@ -42,7 +43,7 @@ class Pupil:
     ``only`` are the problems on which an idea is used at all, all where it is None. ``back`` is how often a
     steady idea is left for the right way, ``slip`` how often a written line has a fact one off, ``once`` how
     often an idea is tried that is dropped again, ``transposed`` how often two digits of an answer change
-    places.
+    places. ``remainder`` is how the class writes what is left over in dividing, None where it is kept.
     """
 
     code: str
@@ -58,6 +59,7 @@ class Pupil:
     transposed: float = 0.0
     outside: str = ""
     only: Only | None = None
+    remainder: RemainderForm | None = None
 
 
 def ideas_of(*topics: Topic) -> tuple[str, ...]:

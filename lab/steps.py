@@ -11,6 +11,13 @@ from functools import lru_cache
 from itertools import pairwise
 from random import Random
 
+from lab.lists_and_remainders import (
+    any_list,
+    as_the_class_writes,
+    list_slipped,
+    other_forms,
+    with_remainder,
+)
 from lab.outside import written
 from lab.pupils import Kind, Only, Pupil
 from onewhole.errors import OnewholeError
@@ -23,7 +30,8 @@ from onewhole.number.ladder import Style, mixed
 from onewhole.number.quantity import NotOnLadderError, Quantity, usual, whole
 from onewhole.problems.numbers import numbers_of, with_numbers
 from onewhole.problems.problem import Problem
-from onewhole.statements.expression import Over, Sum, Times, value
+from onewhole.statements.expression import Expression, WithRemainder, value
+from onewhole.statements.listing import Listing
 from onewhole.statements.rounding import Rounding
 from onewhole.statements.statement import (
     AnotherName,
@@ -111,12 +119,15 @@ def _written(pen: Pen, statement: Statement) -> str:
 def _facts(work: Work, line: Line) -> int:
     """Return how many facts a pupil writes in a line, each of which may be off.
 
-    One in a line of a working. Of two numbers that are compared nothing but the sign is written, and of
-    numbers in order nothing but the row: which is more is decided between each two neighbors in it.
+    One in a line of a working, also in that of a pair of factors. Of two numbers that are compared nothing
+    but the sign is written, and of numbers in order, and of multiples, nothing but the row: which is more is
+    decided between each two neighbors in it, and each is counted on from the one before.
     """
     if line.aside:
         return 0
     if isinstance(work.wrote, NumberRow):
+        if any(isinstance(each.says, Comparison) for each in work.lines):
+            return 1 if isinstance(line.says, Comparison) else 0
         return len(work.wrote.parts) - 1 if isinstance(line.says, NumberRow) else 0
     return 0 if isinstance(line.says, Comparison) and line.says.sign is None else 1
 
@@ -219,8 +230,8 @@ def _copied(pen: Pen, statement: Statement) -> Statement:
     rung = pen.chance.randrange(len(counts))
     counts[rung] = pen.chance.randrange(1, TEN)
     numbers[at] = _kept(Quantity(numbers[at].ladder, tuple(counts)))
-    other = with_numbers(statement, numbers)
     try:
+        other = with_numbers(statement, numbers)
         _rightly("regroup_first", other)
     except (OnewholeError, ValueError):
         return statement
@@ -236,12 +247,14 @@ def _one_off(pen: Pen, work: Work, at: int) -> Work:
     """Write one count of a line one too large or too small, and go on from there; or another sign."""
     if isinstance(work.wrote, Relation):
         return replace(work, wrote=pen.chance.choice([sign for sign in Relation if sign is not work.wrote]))
+    asked, says = work.lines[0].says, work.lines[at].says
+    if isinstance(work.wrote, NumberRow) and isinstance(asked, Listing):
+        return replace(work, wrote=list_slipped(asked, work.wrote, at, pen.chance))
     if isinstance(work.wrote, NumberRow):
         return replace(work, wrote=_neighbors_changed(pen, work.wrote))
-    says = work.lines[at].says
     if isinstance(says, Rounding | AnotherName) and isinstance(work.wrote, Quantity):
         return replace(work, wrote=_one_count_off(pen, work.wrote))
-    if not isinstance(says, Quantity | Sum | Times | Over) or not isinstance(work.wrote, Quantity):
+    if not isinstance(says, Expression) or not isinstance(work.wrote, Quantity | WithRemainder):
         return work
     before = Question(says)
     numbers = list(numbers_of(before))
@@ -277,10 +290,12 @@ def _one_count_off(pen: Pen, wrote: Quantity) -> Quantity:
 def _going_on(work: Work, at: int, after: Statement) -> Work:
     """Return the answer that follows from a changed line: the idea acts on it, or it is worked out."""
     assert isinstance(after, Question)
-    assert isinstance(work.wrote, Quantity)
     if work.idea and at < work.false_at and (found := _by_idea(work.idea, after)):
         return found
     amount = value(after.asked)
+    if isinstance(work.wrote, WithRemainder):
+        return Work(work.lines, with_remainder(amount, work.wrote), work.idea)
+    assert isinstance(work.wrote, Quantity)
     return Work(work.lines, _written_like(work.wrote, amount), work.idea)
 
 
@@ -299,19 +314,22 @@ def _written_like(wrote: Quantity, amount: Fraction) -> Quantity:
 
 def _form(pen: Pen, work: Work) -> Outcome:
     """Write the answer, now and then in another form of the same amount or of the same wrong step."""
+    usually = as_the_class_writes(work.wrote, pen.pupil.remainder)
     if not pen.happens(pen.pupil.other_form):
-        return work.wrote
-    forms: list[Outcome] = list(work.also)
+        return usually
+    forms: list[Outcome] = [*work.also, *other_forms(work.wrote)]
     if isinstance(work.wrote, Quantity):
         forms += [usual(work.wrote.ladder, work.wrote.value), *equal_forms(work.wrote)]
-    other = [form for form in forms if form != work.wrote]
-    return pen.chance.choice(other) if other else work.wrote
+    other = [form for form in forms if form not in {work.wrote, usually}]
+    return pen.chance.choice(other) if other else usually
 
 
 def _out_of_the_air(pen: Pen, statement: Statement) -> Outcome:
     """Return a number of the usual look that nothing leads to, or any sign, or any order."""
     if isinstance(statement, Comparison):
         return pen.chance.choice(list(Relation))
+    if isinstance(statement, Listing):
+        return any_list(statement, pen.chance)
     if isinstance(statement, Ordering):
         return NumberRow(tuple(pen.chance.sample(statement.parts, len(statement.parts))))
     ladder = numbers_of(statement)[0].ladder

@@ -2,7 +2,7 @@
 
 from collections.abc import Callable, Iterator, Mapping, Sequence
 from concurrent.futures import Executor
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from fractions import Fraction
 from functools import cache, partial
 from random import Random
@@ -16,6 +16,17 @@ from lab.measures import (
     share,
     wrongly_given,
 )
+from lab.multiplied_and_divided import (
+    divided_fraction,
+    divided_short,
+    divided_units,
+    divided_whole,
+    fractions_times,
+    listed,
+    steps,
+    times_fraction,
+    times_whole,
+)
 from lab.nights import CLASS, Typed
 from lab.pages import LOOKED_AT, built
 from lab.pupils import Kind, ideas_of, topic_class
@@ -28,6 +39,8 @@ from onewhole.misconceptions.pattern import Topic
 from onewhole.sheets.wishes import Wishes
 from onewhole.statements.reading import read_quantity, read_statement
 from onewhole.statements.statement import Statement
+from onewhole.working.form import FormWanted
+from onewhole.working.quotients.remainder_shared import RemainderForm
 
 TWELVE, TWENTY, PAGES = 12, 20, 4
 FIRST, WRONGLY, ECE = 0.95, 0.01, 0.08
@@ -150,11 +163,13 @@ class OtherTopic:
     """A topic of the table: the ideas that act on its pages, how many problems they have, and which.
 
     One problem of a page is drawn, or the page is composed for a skill, as `onewhole compose` does it.
+    ``remainder`` is how the class writes what is left over, and what its teacher asks for.
     """
 
     ideas: tuple[str, ...]
     draw: Draw | WishedSkill
     size: int = TWELVE
+    remainder: RemainderForm | None = None
 
     @property
     def seed(self) -> str:
@@ -198,6 +213,7 @@ _FRACTIONS_COMPARED = (
 #: An idea that calls numbers equal makes no order, and one about the sign has none to turn.
 _FRACTIONS_ORDERED = tuple(key for key in _FRACTIONS_COMPARED if key not in {"N01", "N15"})
 _DECIMALS_COMPARED = ("F06", "F07", "N08", "N09", "N10", "N11", "N12", "N13", "N15")
+_WHOLES_DIVIDED = _of("L", Topic.QUOTIENTS)
 #: Ideas about hours and minutes.
 _ON_THE_CLOCK = ("G01", "G02", "G03", "G04", "G05", "G06", "J01", "J04", "J05")
 
@@ -213,6 +229,20 @@ TOPICS: Mapping[str, OtherTopic] = {
     "comparing decimals": OtherTopic(_DECIMALS_COMPARED, _decimals_compared),
     "rounding": OtherTopic(ideas_of(Topic.ROUND), _rounded),
     "writing in other units": OtherTopic(ideas_of(Topic.CONVERSIONS), _converted),
+    "multiplying whole numbers": OtherTopic(_of("K", Topic.PRODUCTS), times_whole),
+    "a whole number times a fraction": OtherTopic(ideas_of(Topic.TIMES), times_fraction),
+    "multiplying fractions": OtherTopic(_of("M", Topic.PRODUCTS), fractions_times),
+    "dividing whole numbers": OtherTopic(_WHOLES_DIVIDED, divided_whole),
+    "dividing, the remainder as a fraction": OtherTopic(
+        _WHOLES_DIVIDED, divided_whole, remainder=RemainderForm.FRACTION
+    ),
+    "dividing, the remainder as a decimal": OtherTopic(
+        _WHOLES_DIVIDED, divided_short, remainder=RemainderForm.DECIMAL
+    ),
+    "dividing with fractions": OtherTopic(("M14", "M15", "M17", "M18"), divided_fraction),
+    "sharing mixed numbers, decimals and measures": OtherTopic(("V08", "V09", "V10"), divided_units),
+    "several steps": OtherTopic(ideas_of(Topic.STEPS), steps),
+    "factors and multiples": OtherTopic(ideas_of(Topic.LISTS), listed),
     "clock times": OtherTopic(_ON_THE_CLOCK, _clock_times),
     "clock times, composed": OtherTopic(_ON_THE_CLOCK, WishedSkill.CLOCK),
 }
@@ -222,7 +252,11 @@ def class_of(topic: OtherTopic, which: int) -> tuple[Trial, ...]:
     """Let one invented class write a page of a topic, and diagnose it."""
     seed = f"{topic.seed} {which}"
     page = problems(topic.page(topic.size, which % PAGES))
-    return trials(topic_class(USUAL, topic.ideas, CLASS, seed), page, seed)
+    pupils = topic_class(USUAL, topic.ideas, CLASS, seed)
+    if topic.remainder is None:
+        return trials(pupils, page, seed)
+    pupils = tuple([replace(one, remainder=topic.remainder) for one in pupils])
+    return trials(pupils, page, seed, FormWanted(remainder=topic.remainder))
 
 
 def _error(seen: Sequence[Trial]) -> float:

@@ -12,7 +12,9 @@ from onewhole.marking.reading.class_answers import PupilTexts, read_texts
 from onewhole.marking.reading.mark import mark_class
 from onewhole.misconceptions.catalogue import by_id
 from onewhole.problems.problem import Problem
+from onewhole.problems.worked import WorkedProblem
 from onewhole.statements.reading import read_statement
+from onewhole.working.form import ANY_FORM, FormWanted
 
 Ideas = frozenset[str]
 NONE: Ideas = frozenset()
@@ -78,10 +80,16 @@ def problems(typed: Sequence[str]) -> tuple[Problem, ...]:
     return tuple(Problem(str(at), read_statement(text), text) for at, text in enumerate(typed, start=1))
 
 
-def trials(pupils: Sequence[Pupil], page: Sequence[Problem], seed: str) -> tuple[Trial, ...]:
-    """Let one class write a page, diagnose it and seat it as a teacher's own would be."""
+def trials(
+    pupils: Sequence[Pupil], page: Sequence[Problem], seed: str, wanted: FormWanted = ANY_FORM
+) -> tuple[Trial, ...]:
+    """Let one class write a page, diagnose it and seat it as a teacher's own would be.
+
+    ``wanted`` is what the teacher asks of the form of an answer.
+    """
     wrote = (PupilTexts(one.code, tuple(page_of(one, page, seed))) for one in pupils)
-    marks = mark_class(read_texts(wrote, page))
+    worked = [WorkedProblem(problem, wanted=wanted) for problem in page]
+    marks = mark_class(read_texts(wrote, page), wanted, worked)
     found = findings(marks)
     sits = {code: group.name for group in seated(marks.pupils, found).groups for code in group.pupils}
     return tuple(_trial(one, said, page, sits[one.code]) for one, said in zip(pupils, found, strict=True))

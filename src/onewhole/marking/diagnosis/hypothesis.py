@@ -7,12 +7,13 @@ from itertools import combinations
 
 from onewhole.marking.diagnosis.unlisted import FEWEST, ActsOn, seen_on, where
 from onewhole.marking.reading.expected import Expected, is_fact_slip
+from onewhole.number.quantity import Quantity
 from onewhole.problems.needs import Needs, Operation
+from onewhole.statements.expression import Quotient, Times
+from onewhole.statements.statement import Question, Statement
 
 #: More than two patterns at once are not considered: a page is too short to identify them.
 MOST = 2
-#: What else was counted, beside taking away (:data:`~.prior.STEADY_COUNTED`).
-COUNTED = frozenset({Operation.ADD, Operation.MULTIPLY, Operation.DIVIDE})
 
 
 class Reliability(Enum):
@@ -100,7 +101,7 @@ def hypotheses(asked: Sequence[Expected]) -> tuple[Hypothesis, ...]:
     (True, False)
     """
     kinds = _kinds(asked)
-    done = {key: _done(kinds[key]) for key in kinds}
+    done = {key: _done([one for one in asked if key in one.shows]) for key in kinds}
     singles = [Hypothesis(Reliability.SOUND, (key,), done[key]) for key in kinds]
     cut = [key for key in kinds if _cut(asked, key)]
     partly = [Hypothesis(Reliability.SOUND, (key,), done[key], only=ActsOn.OPENING) for key in cut]
@@ -115,12 +116,28 @@ def hypotheses(asked: Sequence[Expected]) -> tuple[Hypothesis, ...]:
     return (*NO_PATTERN, *singles, *pairs, *partly, *unlisted, *likes, *akin)
 
 
-def _done(kinds: Collection[Needs]) -> Done:
-    """Return what is done on problems of some kinds: taking away counts first."""
-    operations = {operation for kind in kinds for operation in kind.operations}
-    if Operation.SUBTRACT in operations:
+def _done(asked: Sequence[Expected]) -> Done:
+    """Return what is done on some problems: taking away counts first, then what was counted beside it.
+
+    Multiplying and dividing was counted in columns of whole numbers. A fraction, a decimal or a measure that
+    is multiplied or divided is something else, and so are several steps and a list of factors.
+    """
+    if any(Operation.SUBTRACT in one.needs.operations for one in asked):
         return Done.TAKING
-    return Done.ADDING_OR_TIMES if operations & COUNTED else Done.OTHER
+    if any(Operation.ADD in one.needs.operations or _in_wholes(one.problem.statement) for one in asked):
+        return Done.ADDING_OR_TIMES
+    return Done.OTHER
+
+
+def _in_wholes(statement: Statement) -> bool:
+    """Say whether two whole numbers are multiplied or divided, with no other step."""
+    match statement:
+        case Question(Times(Quantity() as one, Quantity() as other)):
+            return one.plain and other.plain
+        case Question(Quotient(Quantity() as one, Quantity() as other)):
+            return one.plain and other.plain and one.value >= other.value
+        case _:
+            return False
 
 
 def _cut(asked: Sequence[Expected], key: str) -> bool:

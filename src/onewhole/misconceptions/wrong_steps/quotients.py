@@ -12,6 +12,7 @@ from onewhole.statements.expression import Expression, Over, Quotient, WithRemai
 from onewhole.statements.statement import Question, Statement
 from onewhole.working.line import Line
 from onewhole.working.pair_state import PairState
+from onewhole.working.quotients.remainder_shared import both_shared
 
 _TWO = 2
 
@@ -127,8 +128,9 @@ def _attempt(found: Divided, wrote: Outcome | None) -> Attempt | None:
     match wrote:
         case None:
             return None
-        case WithRemainder():
-            return Attempt((Line(found.asked), Line(wrote)), wrote)
+        case WithRemainder(left=left):
+            also = both_shared(wrote) if left.parts < found.by else ()
+            return Attempt((Line(found.asked), Line(wrote)), wrote, also)
         case Quantity():
             state = PairState(wrote, wrote, taken=False, result=wrote)
             return finished(found.asked, wrongly(state, wrote))
