@@ -48,6 +48,9 @@ IN_ANOTHER_FORM = 60_000
 OTHERWISE_WRITTEN = 300_000
 #: How often, per million, an idea that is used only once is used with a slip of its own.
 ONCE_BESIDE = 80_000
+#: A problem has so many wrong ways to be tried once, and more where more are listed. Where fewer are, one of
+#: the others is tried as often as one of those; it writes anything. Our own assumption.
+WAYS_TO_GO_WRONG = 4
 #: How often, per million, the first false line of a steady pupil is that of the pattern, where lines are
 #: typed.
 AS_ITS_LINE = 900_000
@@ -182,11 +185,14 @@ def chances(asked: Expected) -> Chances:
         slip.pattern: _beside(asked, slip.wrote) for slip in asked.slips
     }
     ideas = frozenset(key for key in asked.shows if not is_fact_slip(key))
+    ways = max(len(ideas), WAYS_TO_GO_WRONG)
     once: Counter[Reply] = Counter()
     for key in sorted(ideas):
         for row, part in ((meant[key], MILLION - ONCE_BESIDE), (beside[key], ONCE_BESIDE)):
             for given, share in row.items():
-                once[given] += share * part // (MILLION * len(ideas))
+                once[given] += share * part // (MILLION * ways)
+    for given, share in _unknown(asked).items():
+        once[given] += share * (ways - len(ideas)) // ways
     rows = (*meant.values(), *beside.values())
     unlisted = _unlisted({given for row in rows for given in row})
     akin = {akin_to(key): key for key in ideas}
@@ -271,6 +277,11 @@ def _written(like: Quantity, amount: Fraction) -> Quantity | None:
         return usual(like.ladder, amount)
     except NotOnLadderError:
         return None
+
+
+def _unknown(asked: Expected) -> dict[Reply, int]:
+    """Distribute a million among what a way that is not listed writes: anything, but a sign is a sign."""
+    return _beside(asked, asked.right) if isinstance(asked.right, Relation) else {OTHER: MILLION}
 
 
 def _evenly(replies: list[Reply]) -> dict[Reply, int]:

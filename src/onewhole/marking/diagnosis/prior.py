@@ -13,10 +13,11 @@ from onewhole.problems.traps import is_core
 #: Prior: of a thousand pupils so many have one steady pattern in subtraction, and in the other operations.
 #: That 13 in 100 pupils of grades 2 to 6 had a systematic error in subtracting, and 5 to 6 in adding,
 #: multiplying and dividing: Cox (1974), ED 092 407 (abstract), for columns of whole numbers. That it holds
-#: for mixed numbers is our own assumption, and so is how many have two.
+#: for mixed numbers that are added or taken away is our own assumption, and so is how many have two.
 STEADY_TAKING, STEADY_COUNTED, STEADY_TWO = 130, 55, 20
-#: Where nothing is worked out (numbers are compared, put in order, rounded, written in other units or forms)
-#: Cox counted nothing. That it is as many as in subtracting is our own assumption; where decimals are
+#: Where nothing is worked out (numbers are compared, put in order, rounded, written in other units or forms,
+#: or listed), where a fraction, a decimal or a measure is multiplied or divided, and where there are several
+#: steps, Cox counted nothing. That it is as many as in subtracting is our own assumption; where decimals are
 #: compared it is more (about 40 in 100 of Year 5 choose by length: Steinle & Stacey, summary, University of
 #: Melbourne).
 STEADY_OTHER = 130
@@ -184,7 +185,7 @@ class _Sort(Enum):
 
     NONE = "none"
     TAKING = "one in taking away"
-    COUNTED = "one in adding, multiplying or dividing"
+    COUNTED = "one in adding, or in multiplying or dividing whole numbers"
     OTHER = "one in other problems"
     TWO = "two"
     PARTLY = "one on some problems only"
