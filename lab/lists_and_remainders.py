@@ -76,8 +76,7 @@ def as_the_class_writes(wrote: Outcome, form: RemainderForm | None) -> Outcome:
     if wrote.left.parts >= wrote.by.parts:
         return wrote
     shared = remainder_shared(wrote, form)
-    found = shared.found() if shared else wrote
-    return found
+    return shared.found() if shared else wrote
 
 
 def other_forms(wrote: Outcome) -> tuple[Outcome, ...]:

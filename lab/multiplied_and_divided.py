@@ -64,7 +64,7 @@ def divided_short(chance: Random) -> str:
 
 
 def divided_fraction(chance: Random) -> str:
-    """Draw a fraction by a whole number, a whole number by a unit fraction or by a larger one: 5.NF.B.3, B.7."""
+    """Draw a fraction by a whole number, or a whole number by a unit fraction or a larger one: 5.NF.B.7."""
     match chance.randrange(4):
         case 0:
             return f"1/{chance.choice(DENOMINATORS)} / {chance.randrange(2, 8)}"
