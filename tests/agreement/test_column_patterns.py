@@ -12,7 +12,7 @@ from onewhole.number.quantity import Quantity, whole
 from onewhole.statements.expression import minus
 from onewhole.statements.statement import Question
 from tests.agreement.by_definition_columns import answers
-from tests.kit.how_much import WHOLE
+from tests.kit.how_much import WHOLE, sample
 
 #: So many of the larger ones; `make walk` takes twenty times as many.
 SAMPLE = 6000 if WHOLE else 150
@@ -35,7 +35,7 @@ def _with_zeros(chance: random.Random, digits: int) -> int:
 
 
 @pytest.mark.slow
-@pytest.mark.parametrize(("largest", "shown"), [(30, 20), (999, 30), (99999, 31)])
+@pytest.mark.parametrize(("largest", "shown"), [(30, 20), (999, sample(30, 30, 31)), (99999, 31)])
 def test_columns_agree_and_break_once(largest: int, shown: int) -> None:
     """Every pattern writes what its definition says, and the right answer never counts."""
     done: Counter[str] = Counter()
