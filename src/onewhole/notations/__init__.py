@@ -6,6 +6,7 @@
 :mod:`~.speech`              spoken English
 :mod:`~.columns_text`        columns in plain text
 :mod:`~.columns_mathml`      columns as MathML
+:mod:`~.squared`             all that stands on squared paper, in text and as MathML
 :mod:`~.mathml`              MathML Core with plain text and spoken words
 :mod:`~.typst_math`          Typst math with spoken words
 :mod:`~.braille`             Nemeth braille for lines, uncontracted UEB for words

@@ -14,8 +14,6 @@ from onewhole.pictures.bar import LEAST_SHARE, bar
 from onewhole.pictures.bar_and_columns import with_columns
 from onewhole.pictures.blocks import blocks
 from onewhole.pictures.blocks_state import WAYS, blocks_of
-from onewhole.pictures.columns import columns
-from onewhole.pictures.columns_state import columns_states
 from onewhole.pictures.digits import can_be_read
 from onewhole.pictures.discs import discs
 from onewhole.pictures.grid import grid
@@ -40,6 +38,7 @@ from onewhole.pictures.shared_area import shared_area
 from onewhole.pictures.shares import MOST_SHARES, shares
 from onewhole.pictures.shares_state import GIVEN_OUT, quotient_of
 from onewhole.pictures.split import grown, split
+from onewhole.pictures.squared import squared, squared_states
 from onewhole.pictures.strips import strips
 from onewhole.pictures.unpictured import (
     NoArea,
@@ -246,7 +245,7 @@ def _why(working: Working, kind: PictureKind, paper: PicturePaper) -> Unpictured
                 else NoArea()
             )
         case PictureKind.COLUMNS:
-            why = None if columns_states(counted) else NotInColumns()
+            why = None if squared_states(counted) else NotInColumns()
         case _:
             assert_never(kind)
     if why is not None:
@@ -303,7 +302,7 @@ def _draw(working: Working, kind: PictureKind, paper: PicturePaper) -> Picture:
         case PictureKind.AREA:
             return area(working) if quotient_of(working) is None else shared_area(working)
         case PictureKind.COLUMNS:
-            return columns(working)
+            return squared(working)
         case _:
             assert_never(kind)
 

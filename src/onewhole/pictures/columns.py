@@ -149,19 +149,23 @@ def _column(name: str, column: DigitColumn, x: Fraction, top: Fraction, *, taken
             y = top + (row + Fraction(1, 2)) * SQUARE
             yield Piece(f"{name}/{row}", Words(x, y, whole(digit), DIGITS))
             if taken and not row and column.above:
-                yield _struck(f"{name}/{row}", x, y, DIGITS)
+                yield struck(f"{name}/{row}", x, y, DIGITS)
     for row, count in enumerate(column.above):
         y = top - (row + Fraction(1, 2)) * SMALL_ROW
         yield Piece(f"{name}/above/{row}", Words(x, y, whole(count), SMALL))
         if row + 1 < len(column.above):
-            yield _struck(f"{name}/above/{row}", x, y, SMALL)
+            yield struck(f"{name}/above/{row}", x, y, SMALL)
     if column.below is not None:
         y = top + (len(column.digits) + Fraction(1, 2)) * SQUARE
         yield Piece(f"{name}/below", Words(x, y, whole(column.below), DIGITS))
 
 
-def _struck(name: str, x: Fraction, y: Fraction, size: Fraction) -> Piece:
-    """Strike a number out with one stroke that leaves it readable, inside its own square."""
+def struck(name: str, x: Fraction, y: Fraction, size: Fraction) -> Piece:
+    """Strike a number out with one stroke that leaves it readable, inside its own square.
+
+    >>> struck("above/1", Fraction(5), Fraction(5), SMALL).name
+    'above/1/struck'
+    """
     wide, high = size / 2, size * 3 / 5
     return Piece(f"{name}/struck", Stroke(x - wide, y + high, x + wide, y - high))
 

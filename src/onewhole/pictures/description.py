@@ -196,6 +196,44 @@ class WrittenBelow:
     counts: tuple[Count, ...]
 
 
+@dataclass(frozen=True, slots=True)
+class TimesInColumns:
+    """Two numbers that stand under each other to be multiplied, ``above`` and ``below``."""
+
+    above: Quantity
+    below: Quantity
+
+
+@dataclass(frozen=True, slots=True)
+class WrittenRows:
+    """Numbers that stand in rows below those that are multiplied."""
+
+    numbers: tuple[Quantity, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class DividedInColumns:
+    """A number behind a bracket, and before it the one that it is divided by."""
+
+    number: Quantity
+    by: Quantity
+
+
+@dataclass(frozen=True, slots=True)
+class WrittenOver:
+    """The digits of a quotient, written over the number that is divided."""
+
+    counts: tuple[Count, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class DivisionRow:
+    """What is taken away below a number that is divided, and what is left there with the digit brought down."""
+
+    taken: Count | None
+    left: Count | None
+
+
 Description = (
     Shown
     | StillThere
@@ -222,6 +260,11 @@ Description = (
     | UnderEachOther
     | WrittenAbove
     | WrittenBelow
+    | TimesInColumns
+    | WrittenRows
+    | DividedInColumns
+    | WrittenOver
+    | DivisionRow
 )
 
 
@@ -235,8 +278,12 @@ def amounts(described: Description) -> tuple[Caption, ...]:
     match described:
         case Shown(told) | StillThere(told) | CrossedOut(told) | Gathered(told) | EachHas(told):
             return told
-        case UnderEachOther(told) | WrittenAbove(told) | WrittenBelow(told):
+        case UnderEachOther(told) | WrittenAbove(told) | WrittenBelow(told) | WrittenOver(told):
             return told
+        case WrittenRows(told):
+            return told
+        case DivisionRow(taken, left):
+            return tuple([one for one in (taken, left) if one is not None])
         case SplitInto(number, parts):
             return (number, *parts)
         case OneJump(one) | JumpEnds(one) | MarkAt(one) | Halfway(one) | RoundedTo(one):
@@ -250,6 +297,8 @@ def amounts(described: Description) -> tuple[Caption, ...]:
         case WholeAmount(known) | PartAmount(known):
             return () if known is None else (known,)
         case Makes(first, second) | CutInto(first, second) | Compared(first, second) | SidesOf(first, second):
+            return (first, second)
+        case TimesInColumns(first, second) | DividedInColumns(first, second):
             return (first, second)
         case _:
             assert_never(described)

@@ -10,7 +10,9 @@ from onewhole.errors import InputError
 from onewhole.number.ladder import Ladder
 from onewhole.number.quantity import Quantity, whole
 from onewhole.pictures.amounts import amounts
-from onewhole.pictures.columns_state import columns_states
+from onewhole.pictures.squared import SquaredState, ends
+from onewhole.pictures.squares import WrittenState
+from onewhole.pictures.written import squares_across
 from onewhole.problems.numbers import numbers_of
 from onewhole.problems.problem import Problem
 from onewhole.problems.worked import WorkedProblem
@@ -173,18 +175,23 @@ def _squares(working: Working | None) -> tuple[int, int] | None:
     """Return how many squares a working in columns needs across and down; None for any other working.
 
     Across stand the sign and the digits, with one square to spare; down stand what is written small
-    above (two rows of it in a square), the numbers and the answer.
+    above (two rows of it in a square), the numbers and the answer, and all that a product or a division
+    writes between them.
     """
-    states = columns_states(working) if working else ()
-    if not states:
+    last = ends(working) if working else ()
+    if not last:
         return None
-    across = max(len(state.columns) for state in states) + 2
-    down = 0
-    for block in range(states[-1].block + 1):
-        last = [state for state in states if state.block == block][-1]
-        above = max(len(column.above) for column in last.columns)
-        down += len(last.numbers) + 1 + max(1, ceil(Fraction(above, 2)))
-    return across, down
+    sizes = [_squares_of(state) for state in last]
+    return max(across for across, _ in sizes) + 1, sum(down for _, down in sizes)
+
+
+def _squares_of(state: SquaredState) -> tuple[int, int]:
+    """Return the squares across and down of what stands in columns at the end."""
+    if isinstance(state, WrittenState):
+        small = sum(row.small for row in state.rows)
+        return squares_across(state), len(state.rows) - small + ceil(Fraction(small, 2))
+    above = max(len(column.above) for column in state.columns)
+    return len(state.columns) + 1, len(state.numbers) + 1 + max(1, ceil(Fraction(above, 2)))
 
 
 def _head(problem: Problem, header: Header) -> int:

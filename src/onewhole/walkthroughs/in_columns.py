@@ -4,12 +4,20 @@ from onewhole.languages.language import Language
 from onewhole.number.ladder import Style
 from onewhole.number.quantity import whole
 from onewhole.pictures.columns_state import laid_numbers
-from onewhole.statements.expression import minus, plus
+from onewhole.statements.expression import Times, minus, plus
 from onewhole.statements.statement import Comparison, Relation
 from onewhole.walkthroughs.cue import Cue, Role
 from onewhole.walkthroughs.memory import Memory, Once
 from onewhole.working.line import Line
-from onewhole.working.reasons.columns import ColumnAdded, ColumnTaken, InColumns
+from onewhole.working.reasons.columns import (
+    ColumnAdded,
+    ColumnTaken,
+    DigitBroughtDown,
+    DigitMultiplied,
+    DivisionEnds,
+    InColumns,
+    QuotientDigit,
+)
 from onewhole.working.working import Working
 
 
@@ -19,10 +27,15 @@ def is_column(line: Line) -> bool:
 
 
 def laid_cues(working: Working, memory: Memory, language: Language) -> list[Cue]:
-    """Say how numbers are written under each other, once in a film, and once for numbers with a point."""
+    """Say how numbers are written under each other, once in a film, and once for numbers with a point.
+
+    Nothing for numbers that are multiplied or divided: their first step says it.
+    """
     if not any(map(is_column, working.lines)):
         return []
-    laid = laid_numbers(working.statement) or ()
+    laid = laid_numbers(working.statement)
+    if laid is None:
+        return []
     pointed = any(number.ladder.style is Style.DECIMAL for number, _ in laid)
     if not memory.once(Once.POINTS if pointed else Once.COLUMNS):
         return []
@@ -30,7 +43,7 @@ def laid_cues(working: Working, memory: Memory, language: Language) -> list[Cue]
 
 
 def beside(line: Line) -> Comparison | None:
-    """Return the sum or difference of a column, to be written beside it; None where there is none.
+    """Return what is worked out in a column, to be written beside it; None where there is nothing.
 
     >>> from onewhole.notations.text import text
     >>> from onewhole.number.unit import ONE
@@ -45,5 +58,13 @@ def beside(line: Line) -> Comparison | None:
             if len(parts) == 1:
                 return None
             return Comparison(plus(*map(whole, parts)), whole(added.total), Relation.EQUAL)
+        case DigitMultiplied(times, digit, carried) as multiplied:
+            product = Times(whole(times), whole(digit))
+            says = plus(product, whole(carried)) if carried else product
+            return Comparison(says, whole(multiplied.total), Relation.EQUAL)
+        case QuotientDigit(by=by, digit=digit) as found if digit:
+            return Comparison(Times(whole(digit), whole(by)), whole(found.product), Relation.EQUAL)
+        case DigitBroughtDown(have=have, taken=int() as gone) | DivisionEnds(have, int() as gone):
+            return Comparison(minus(whole(have), whole(gone)), whole(have - gone), Relation.EQUAL)
         case _:
             return None

@@ -8,9 +8,9 @@ from itertools import islice
 from onewhole.languages.class_words import ClassWords
 from onewhole.languages.table import spoken_by
 from onewhole.pictures.choosing import picture
-from onewhole.pictures.columns import stills
 from onewhole.pictures.limits import MOST_WHOLES
 from onewhole.pictures.picture import PictureKind
+from onewhole.pictures.squared import stills
 from onewhole.problems.about import most_first
 from onewhole.problems.needs import Operation, needs
 from onewhole.problems.numbers import numbers_of

@@ -7,15 +7,13 @@ from typing import assert_never
 from onewhole.languages.class_words import ClassWords
 from onewhole.languages.table import spoken_by
 from onewhole.misconceptions.slip import Slip
-from onewhole.notations.columns_mathml import columns_mathml
-from onewhole.notations.columns_text import columns_text
 from onewhole.notations.sentences.speech import spoken
 from onewhole.notations.sentences.text import text_of
+from onewhole.notations.squared import squared_mathml, squared_text
 from onewhole.notations.text import text
 from onewhole.number.quantity import Quantity
-from onewhole.pictures.columns import stills
-from onewhole.pictures.columns_state import columns_states
 from onewhole.pictures.scene import Scene
+from onewhole.pictures.squared import ends, stills
 from onewhole.statements.expression import WithRemainder, value
 from onewhole.statements.statement import Meaning, NumberRow, Relation, RightAnswer, Statement
 from onewhole.working.line import Line, kept
@@ -37,16 +35,15 @@ def working_object(working: Working, words: ClassWords) -> Json:
         "strategy": working.strategy,
         "lines": [_line_object(line, words) for line in working.lines],
     }
-    ends = {state.block: state for state in columns_states(working)}
-    if ends:
+    if last := ends(working):
         scenes = stills(working)
         found["columns"] = [
             {
-                "text": list(columns_text(state)),
-                "mathml": columns_mathml(state),
+                "text": list(squared_text([state])),
+                "mathml": squared_mathml(state),
                 "spoken": _said(scene, words),
             }
-            for state, scene in zip(ends.values(), scenes, strict=True)
+            for state, scene in zip(last, scenes, strict=True)
         ]
     return found
 

@@ -6,10 +6,10 @@ from typing import assert_never
 from onewhole.languages.class_words import ClassWords
 from onewhole.languages.language import Language
 from onewhole.languages.table import SPOKEN, spoken_by
-from onewhole.notations.columns_text import columns_text
 from onewhole.notations.sentences.text import text_of
+from onewhole.notations.squared import squared_text
 from onewhole.notations.text import printed
-from onewhole.pictures.columns_state import columns_states
+from onewhole.pictures.squared import ends, squared_states
 from onewhole.statements.expression import Expression
 from onewhole.statements.statement import MissingNumber
 from onewhole.working.checks import Agreed, Check, Estimate, Undone
@@ -55,10 +55,11 @@ def _columns(working: Working, blank: int = 0) -> tuple[str, ...]:
 
     The last ``blank`` digits of the last of them are left open.
     """
-    ends = {state.block: state for state in columns_states(working)}
-    last = max(ends, default=0)
+    states = squared_states(working)
+    blocks = [[one for one in states if one.block == end.block] for end in ends(working)]
+    left = [0] * (len(blocks) - 1) + [blank]
     return tuple(
-        said for block, state in ends.items() for said in columns_text(state, blank if block == last else 0)
+        said for block, open_now in zip(blocks, left, strict=False) for said in squared_text(block, open_now)
     )
 
 

@@ -9,7 +9,7 @@ from onewhole.languages.table import spoken_by
 from onewhole.notations.sentences.text import text_of
 from onewhole.notations.svg import svg
 from onewhole.pictures.amounts import amounts
-from onewhole.pictures.columns import begun
+from onewhole.pictures.squared import begun
 from onewhole.problems.needs import Operation
 from onewhole.problems.problem import Problem
 from onewhole.problems.taught import as_taught

@@ -5,8 +5,8 @@ from typing import assert_never
 from onewhole.languages.class_words import ClassWords
 from onewhole.languages.table import spoken_by
 from onewhole.pictures.choosing import picture
-from onewhole.pictures.columns import stills
 from onewhole.pictures.picture import PictureKind
+from onewhole.pictures.squared import stills
 from onewhole.problems.worked import WorkedProblem
 from onewhole.sheets.header import Print
 from onewhole.sheets.worked import WorkedSheet

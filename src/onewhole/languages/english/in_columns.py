@@ -9,9 +9,25 @@ from onewhole.languages.class_words import ClassWords
 from onewhole.languages.english.making import Nodes, a_single, bare, some, told, units
 from onewhole.number.ladder import TEN
 from onewhole.number.unit import Unit
-from onewhole.sentences.node import Seam, Typed
+from onewhole.sentences.node import Counted, Seam, Thing, Typed
 from onewhole.sentences.sentence import Sentences
-from onewhole.working.reasons.columns import ColumnAdded, ColumnOpened, ColumnTaken, InColumns
+from onewhole.working.reasons.columns import (
+    ColumnAdded,
+    ColumnOpened,
+    ColumnTaken,
+    DigitBroughtDown,
+    DigitMultiplied,
+    DigitsLaid,
+    Divided,
+    DivisionEnds,
+    InColumns,
+    Multiplied,
+    ProductPoint,
+    QuotientDigit,
+    ZerosWritten,
+)
+
+ZERO, DIGIT = Thing("zero", "zeros"), Thing("digit", "digits")
 
 
 def in_columns(reason: InColumns, words: ClassWords) -> Sentences:
@@ -30,6 +46,10 @@ def in_columns(reason: InColumns, words: ClassWords) -> Sentences:
             return _taken(reason)
         case ColumnAdded():
             return _added(reason)
+        case DigitsLaid() | DigitMultiplied() | ZerosWritten() | ProductPoint():
+            return _multiplied(reason)
+        case QuotientDigit() | DigitBroughtDown() | DivisionEnds():
+            return _divided(reason)
         case _:
             assert_never(reason)
 
@@ -104,3 +124,79 @@ def _added(reason: ColumnAdded) -> Sentences:
         parts = (*parts, "and", some(stays, reason.unit))
     worth = told(some(reason.total, reason.unit), "are", parts)
     return made + worth + told("write", bare(stays), "below and", bare(up), "above the", units(reason.large))
+
+
+def _multiplied(reason: Multiplied) -> Sentences:
+    match reason:
+        case DigitsLaid():
+            return told("write the last digits under each other") + told("the point comes at the end")
+        case DigitMultiplied():
+            return _digit_multiplied(reason)
+        case ZerosWritten(digit, unit, zeros):
+            next_digit = told("next", Seam(","), "multiply by", some(digit, unit))
+            return next_digit + told("first write", Counted(zeros, ZERO), "below")
+        case ProductPoint(first, second):
+            places = Counted(first + second, DIGIT)
+            both = told("the two numbers together have", places, "after the point")
+            return both + told("so the answer has", places, "after the point")
+        case _:
+            assert_never(reason)
+
+
+def _digit_multiplied(reason: DigitMultiplied) -> Sentences:
+    product: Nodes = (
+        bare(reason.times),
+        "times",
+        bare(reason.digit),
+        "is",
+        bare(reason.times * reason.digit),
+    )
+    if reason.carried:
+        product = (*product, Seam(", and"), "the", bare(reason.carried), "above make", bare(reason.total))
+    made = told(product)
+    if reason.total < TEN:
+        return made + told("write", bare(reason.total), "below")
+    if reason.outermost:
+        return made + told("nothing stands to the left", Seam(", so", "so"), "write", bare(reason.total))
+    up, stays = divmod(reason.total, TEN)
+    parts: Nodes = (some(up, reason.large),)
+    if stays:
+        parts = (*parts, "and", some(stays, reason.unit))
+    worth = told(some(reason.total, reason.unit), "are", parts)
+    return made + worth + told("write", bare(stays), "below and", bare(up), "above the next digit")
+
+
+def _divided(reason: Divided) -> Sentences:
+    match reason:
+        case QuotientDigit(unit, have, by, 0):
+            over: Nodes = ("write", bare(0), "over the", units(unit))
+            return told(bare(have), "is less than", bare(by), Seam(", so", "so"), over)
+        case QuotientDigit(unit, have, by, digit, begins):
+            first = told("begin with", some(have, unit)) if begins else ()
+            fits = (bare(digit), "times", bare(by), "is", bare(reason.product))
+            too_much = (bare(digit + 1), "times", bare(by), "is more than", bare(have))
+            below = (bare(reason.product), "below")
+            return (
+                first
+                + told(fits, Seam(", and"), too_much)
+                + told("write", bare(digit), "over the", units(unit), "and", below)
+            )
+        case DigitBroughtDown(unit, _, _, down, now, point):
+            there = "there is" if now == 1 else "there are"
+            pointed = told("write the point above") if point else ()
+            down_to = told("bring down the", bare(down)) + told("now", there, some(now, unit))
+            return _left(reason) + pointed + down_to
+        case DivisionEnds(_, _, by):
+            if not reason.left:
+                return _left(reason) + told("nothing is left over")
+            over = (bare(reason.left), "is less than", bare(by))
+            return _left(reason) + told(over, Seam(", so"), "it is the remainder")
+        case _:
+            assert_never(reason)
+
+
+def _left(reason: DigitBroughtDown | DivisionEnds) -> Sentences:
+    """Say what is left when the product is taken away; nothing where nothing is taken."""
+    if reason.taken is None:
+        return ()
+    return told(bare(reason.have), "take away", bare(reason.taken), "leaves", bare(reason.left))

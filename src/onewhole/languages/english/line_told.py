@@ -15,7 +15,18 @@ from onewhole.statements.rounding import Rounding
 from onewhole.statements.statement import Comparison, MissingNumber, NumberRow, Ordering
 from onewhole.working.line import LineContent
 from onewhole.working.reason import Reason
-from onewhole.working.reasons.columns import ColumnAdded, ColumnOpened, ColumnTaken
+from onewhole.working.reasons.columns import (
+    ColumnAdded,
+    ColumnOpened,
+    ColumnTaken,
+    DigitBroughtDown,
+    DigitMultiplied,
+    DigitsLaid,
+    DivisionEnds,
+    ProductPoint,
+    QuotientDigit,
+    ZerosWritten,
+)
 from onewhole.working.reasons.comparing import Comparing
 from onewhole.working.reasons.dividing import (
     DigitsRunOn,
@@ -187,6 +198,10 @@ def deed_told(reason: Reason | None, words: ClassWords) -> Nodes | None:
             return None
         case CutAgain(small):
             return ("cut the pieces again into", units(small))
+        case DigitsLaid() | DigitMultiplied() | ZerosWritten() | ProductPoint():
+            return ("multiply digit by digit", Seam(","), "from right to left")
+        case QuotientDigit() | DigitBroughtDown() | DivisionEnds():
+            return ("divide digit by digit", Seam(","), "from left to right")
         case ColumnOpened() | ColumnTaken() | ColumnAdded():
             return ("work in columns", Seam(","), "from right to left")
         case OpensToMatch() | OneIsWorth() | AreWorth() | PutTogether() | MakesLarger() | WrittenTogether():

@@ -16,6 +16,8 @@ from onewhole.pictures.description import (
     CrossedOut,
     CutInto,
     Description,
+    DividedInColumns,
+    DivisionRow,
     EachHas,
     EqualJumps,
     Gathered,
@@ -34,16 +36,19 @@ from onewhole.pictures.description import (
     SidesOf,
     SplitInto,
     StillThere,
+    TimesInColumns,
     UnderEachOther,
     WholeAmount,
     WrittenAbove,
     WrittenBelow,
+    WrittenOver,
+    WrittenRows,
     amounts,
 )
 from onewhole.pictures.scene import Scene, Words
 from onewhole.sentences.node import Counted, Node, Said
 from onewhole.sentences.sentence import Sentences
-from onewhole.statements.expression import Sum, Term
+from onewhole.statements.expression import Quotient, Sum, Term, Times
 from onewhole.statements.gap import HOLE
 
 #: Numbers that count no things: digits stand alone, and a one is called a one.
@@ -140,6 +145,17 @@ def _told(each: Description, words: ClassWords) -> Sentences:
             return told(where, _all(above, BARE))
         case WrittenBelow(below):
             return told("written below:", _all(below, BARE))
+        case TimesInColumns(above, below):
+            return told("in columns:", Said(Times(above, below)))
+        case WrittenRows(numbers):
+            return told("rows below:", listed([(Said(number),) for number in numbers]))
+        case DividedInColumns(number, by):
+            return told("long division:", Said(Quotient(number, by)))
+        case WrittenOver(over):
+            return told("written above:", _all(over, BARE))
+        case DivisionRow(taken, left):
+            away = told("taken away:", _amount(taken, BARE)) if taken else ()
+            return away + (told("left:", _amount(left, BARE)) if left else ())
         case SidesOf(left, right):
             return told("a rectangle with the sides", Said(left), "and", Said(right))
         case PartProduct(left, right, area):

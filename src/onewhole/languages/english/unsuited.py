@@ -6,8 +6,10 @@ from onewhole.languages.english.making import told
 from onewhole.number.quantity import whole
 from onewhole.sentences.node import Said
 from onewhole.sentences.sentence import Sentences
+from onewhole.statements.expression import Quotient
 from onewhole.working.reasons.unsuited import (
     AllOnesAlready,
+    DigitsGoOn,
     FilledNotRound,
     NoColumns,
     NoFactKnown,
@@ -87,5 +89,7 @@ def unsuited(reason: Unsuited) -> Sentences:
             return told("this is none of the facts up to", Said(whole(10)), "times", Said(whole(10)))
         case NoGroups():
             return told("a whole number says among how many it is shared, so no group is measured out")
+        case DigitsGoOn(number, by):
+            return told("the digits of", Said(Quotient(number, by)), "go on beyond the thousandths")
         case _:
             assert_never(reason)

@@ -18,8 +18,25 @@ from onewhole.languages.spanish.making import (
 )
 from onewhole.number.ladder import TEN
 from onewhole.number.unit import Unit
+from onewhole.sentences.node import Counted, Seam, Thing
 from onewhole.sentences.sentence import Sentences
-from onewhole.working.reasons.columns import ColumnAdded, ColumnOpened, ColumnTaken, InColumns
+from onewhole.working.reasons.columns import (
+    ColumnAdded,
+    ColumnOpened,
+    ColumnTaken,
+    DigitBroughtDown,
+    DigitMultiplied,
+    DigitsLaid,
+    Divided,
+    DivisionEnds,
+    InColumns,
+    Multiplied,
+    ProductPoint,
+    QuotientDigit,
+    ZerosWritten,
+)
+
+ZERO, DIGIT = Thing("cero", "ceros"), Thing("cifra", "cifras", feminine=True)
 
 
 def in_columns(reason: InColumns, words: ClassWords) -> Sentences:
@@ -39,6 +56,10 @@ def in_columns(reason: InColumns, words: ClassWords) -> Sentences:
             return _taken(reason)
         case ColumnAdded():
             return _added(reason)
+        case DigitsLaid() | DigitMultiplied() | ZerosWritten() | ProductPoint():
+            return _multiplied(reason)
+        case QuotientDigit() | DigitBroughtDown() | DivisionEnds():
+            return _divided(reason)
         case _:
             assert_never(reason)
 
@@ -112,3 +133,75 @@ def _added(reason: ColumnAdded) -> Sentences:
     worth = told(some(reason.total, reason.unit), "son", parts)
     written = told("escribimos", bare(stays), "abajo y", bare(up), "arriba de", the(reason.large))
     return made + worth + written
+
+
+def _multiplied(reason: Multiplied) -> Sentences:
+    match reason:
+        case DigitsLaid():
+            under = told("escribimos las últimas cifras una debajo de la otra")
+            return under + told("el punto se pone al final")
+        case DigitMultiplied():
+            return _digit_multiplied(reason)
+        case ZerosWritten(digit, unit, zeros):
+            next_digit = told("ahora multiplicamos por", some(digit, unit))
+            return next_digit + told("primero escribimos", Counted(zeros, ZERO), "abajo")
+        case ProductPoint(first, second):
+            places = Counted(first + second, DIGIT)
+            both = told("los dos números tienen juntos", places, "después del punto")
+            return both + told("por eso la respuesta tiene", places, "después del punto")
+        case _:
+            assert_never(reason)
+
+
+def _digit_multiplied(reason: DigitMultiplied) -> Sentences:
+    fact = bare(reason.times * reason.digit)
+    product: Nodes = (bare(reason.times), "por", bare(reason.digit), "es", fact)
+    if reason.carried:
+        product = (*product, Seam(", y"), "con el", bare(reason.carried), "de arriba son", bare(reason.total))
+    made = told(product)
+    if reason.total < TEN:
+        return made + told("escribimos", bare(reason.total), "abajo")
+    if reason.outermost:
+        return made + told("a la izquierda no hay nada", SO, "escribimos", bare(reason.total))
+    up, stays = divmod(reason.total, TEN)
+    parts: Nodes = (some(up, reason.large),)
+    if stays:
+        parts = (*parts, "y", some(stays, reason.unit))
+    worth = told(some(reason.total, reason.unit), "son", parts)
+    written = told("escribimos", bare(stays), "abajo y", bare(up), "arriba de la cifra que sigue")
+    return made + worth + written
+
+
+def _divided(reason: Divided) -> Sentences:
+    match reason:
+        case QuotientDigit(unit, have, by, 0):
+            over: Nodes = ("escribimos", bare(0), "arriba de", *the(unit))
+            return told(bare(have), "es menos que", bare(by), SO, over)
+        case QuotientDigit(unit, have, by, digit, begins):
+            first = told("empezamos con", some(have, unit)) if begins else ()
+            fits = (bare(digit), "por", bare(by), "es", bare(reason.product))
+            too_much = (bare(digit + 1), "por", bare(by), "es más que", bare(have))
+            below = (bare(reason.product), "abajo")
+            return (
+                first
+                + told(fits, Seam(", y"), too_much)
+                + told("escribimos", bare(digit), "arriba de", the(unit), "y", below)
+            )
+        case DigitBroughtDown(unit, _, _, down, now, point):
+            pointed = told("ponemos el punto arriba") if point else ()
+            down_to = told("bajamos el", bare(down)) + told("ahora hay", some(now, unit))
+            return _left(reason) + pointed + down_to
+        case DivisionEnds(_, _, by):
+            if not reason.left:
+                return _left(reason) + told("no sobra nada")
+            over = (bare(reason.left), "es menos que", bare(by))
+            return _left(reason) + told(over, SO, "es el residuo")
+        case _:
+            assert_never(reason)
+
+
+def _left(reason: DigitBroughtDown | DivisionEnds) -> Sentences:
+    """Say what is left when the product is taken away; nothing where nothing is taken."""
+    if reason.taken is None:
+        return ()
+    return told(bare(reason.have), "menos", bare(reason.taken), "es", bare(reason.left))

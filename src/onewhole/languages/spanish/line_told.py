@@ -15,7 +15,18 @@ from onewhole.statements.rounding import Rounding
 from onewhole.statements.statement import Comparison, MissingNumber, NumberRow, Ordering
 from onewhole.working.line import LineContent
 from onewhole.working.reason import Reason
-from onewhole.working.reasons.columns import ColumnAdded, ColumnOpened, ColumnTaken
+from onewhole.working.reasons.columns import (
+    ColumnAdded,
+    ColumnOpened,
+    ColumnTaken,
+    DigitBroughtDown,
+    DigitMultiplied,
+    DigitsLaid,
+    DivisionEnds,
+    ProductPoint,
+    QuotientDigit,
+    ZerosWritten,
+)
 from onewhole.working.reasons.comparing import Comparing
 from onewhole.working.reasons.dividing import (
     DigitsRunOn,
@@ -191,6 +202,10 @@ def deed_told(reason: Reason | None, words: ClassWords) -> Nodes | None:
             return None
         case CutAgain(small):
             return ("cortamos las partes otra vez en", units(small))
+        case DigitsLaid() | DigitMultiplied() | ZerosWritten() | ProductPoint():
+            return ("multiplicamos cifra por cifra", Seam(","), "de derecha a izquierda")
+        case QuotientDigit() | DigitBroughtDown() | DivisionEnds():
+            return ("dividimos cifra por cifra", Seam(","), "de izquierda a derecha")
         case ColumnOpened() | ColumnTaken() | ColumnAdded():
             return ("trabajamos en columnas", Seam(","), "de derecha a izquierda")
         case OpensToMatch() | OneIsWorth() | AreWorth() | PutTogether() | MakesLarger() | WrittenTogether():

@@ -1,7 +1,8 @@
-"""Numbers written under each other: a column is added or taken away, carried from, or given ten more."""
+"""Numbers written under each other: columns that are added, taken away, multiplied and divided."""
 
 from dataclasses import dataclass
 
+from onewhole.number.quantity import Quantity
 from onewhole.number.unit import Unit
 
 
@@ -60,5 +61,119 @@ class ColumnAdded:
         return sum(self.digits) + self.carried
 
 
+@dataclass(frozen=True, slots=True)
+class DigitsLaid:
+    """Two numbers stand under each other, last digit under last digit, as if they had no points."""
+
+    above: Quantity
+    below: Quantity
+
+
+@dataclass(frozen=True, slots=True)
+class DigitMultiplied:
+    """``digit`` of the upper number is taken ``times`` times, and what was ``carried`` is added.
+
+    ``square`` is the place of the digit that is written, counted from the right from 0; ``row`` counts the
+    partial products from 0. The ``unit`` is what the product counts, and ``large`` the next larger one.
+    ``outermost`` says that no digit stands to the left, so that what is carried is written beside.
+    """
+
+    times: int
+    digit: int
+    carried: int
+    unit: Unit
+    large: Unit
+    square: int
+    row: int
+    outermost: bool
+
+    @property
+    def total(self) -> int:
+        """Return how many of the unit there are.
+
+        >>> from fractions import Fraction
+        >>> one, ten = Unit(Fraction(1)), Unit(Fraction(10))
+        >>> DigitMultiplied(6, 7, 2, one, ten, 0, 0, outermost=False).total
+        44
+        """
+        return self.times * self.digit + self.carried
+
+
+@dataclass(frozen=True, slots=True)
+class ZerosWritten:
+    """The next partial product, by ``digit`` of a unit, begins with ``zeros``, one for each place to its right."""
+
+    digit: int
+    unit: Unit
+    zeros: int
+    row: int
+
+
+@dataclass(frozen=True, slots=True)
+class ProductPoint:
+    """The product has as many places after its point as both numbers together: ``first`` and ``second``."""
+
+    first: int
+    second: int
+
+
+@dataclass(frozen=True, slots=True)
+class QuotientDigit:
+    """``by`` goes ``digit`` times into ``have`` of a unit: ``digit`` is written above, its product below.
+
+    ``begins`` says that it is the first digit.
+    """
+
+    unit: Unit
+    have: int
+    by: int
+    digit: int
+    begins: bool
+
+    @property
+    def product(self) -> int:
+        """Return what is taken away."""
+        return self.digit * self.by
+
+
+@dataclass(frozen=True, slots=True)
+class DigitBroughtDown:
+    """What is taken away leaves ``left`` of ``have``, and ``down``, the next digit, is brought down.
+
+    Now there are ``now`` of the next unit. ``taken`` is what was taken away, and None where nothing was.
+    ``point`` says that the next digit stands behind the point.
+    """
+
+    unit: Unit
+    have: int
+    taken: int | None
+    down: int
+    now: int
+    point: bool
+
+    @property
+    def left(self) -> int:
+        """Return what is left before a digit is brought down."""
+        return self.have - (self.taken or 0)
+
+
+@dataclass(frozen=True, slots=True)
+class DivisionEnds:
+    """What is taken away leaves ``left`` of ``have``: nothing, or the remainder, less than ``by``."""
+
+    have: int
+    taken: int | None
+    by: int
+
+    @property
+    def left(self) -> int:
+        """Return what is left at the end."""
+        return self.have - (self.taken or 0)
+
+
+#: A step of a number that is multiplied in columns, and one of a long division.
+Multiplied = DigitsLaid | DigitMultiplied | ZerosWritten | ProductPoint
+Divided = QuotientDigit | DigitBroughtDown | DivisionEnds
+
 #: Every reason of a column.
-InColumns = ColumnOpened | ColumnTaken | ColumnAdded
+InColumns = ColumnOpened | ColumnTaken | ColumnAdded | Multiplied | Divided

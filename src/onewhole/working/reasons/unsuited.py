@@ -136,6 +136,14 @@ class NoGroups:
     """The number behind the sign counts equal shares, and is no group to be measured out."""
 
 
+@dataclass(frozen=True, slots=True)
+class DigitsGoOn:
+    """The digits of ``number`` divided by ``by`` would go on past the thousandths, or without end."""
+
+    number: Quantity
+    by: Quantity
+
+
 #: Every reason why a strategy does not suit a problem.
 Unsuited = (
     OtherOperation
@@ -159,4 +167,5 @@ Unsuited = (
     | NotByWholes
     | NoFactKnown
     | NoGroups
+    | DigitsGoOn
 )

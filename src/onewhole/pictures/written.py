@@ -1,0 +1,125 @@
+"""Numbers multiplied or divided on squared paper: a digit a square, with lines, signs and the bracket."""
+
+from collections.abc import Iterator
+from fractions import Fraction
+from itertools import pairwise
+
+from onewhole.number.quantity import whole
+from onewhole.pictures.columns import DIGITS, FEWEST, MARGIN, POINT, SIGN, SMALL, SMALL_ROW, SQUARE, struck
+from onewhole.pictures.scene import Look, Piece, Scene, Stroke, Wedge, Words
+from onewhole.pictures.squares import RowSign, WrittenRow, WrittenState
+from onewhole.pictures.written_state import written_states
+from onewhole.working.working import Working
+
+#: How far the bracket of a division bends, how high an r is, and half a sign of multiplication.
+BEND, LETTER, CROSS = Fraction(3, 2), Fraction(3), Fraction(2)
+
+
+def written(working: Working) -> tuple[Scene, ...]:
+    """Draw a product or a quotient in columns, a scene for every line; nothing for any other working.
+
+    >>> from onewhole.statements.reading import read_statement
+    >>> from onewhole.working.products.in_columns import MULTIPLY_IN_COLUMNS
+    >>> from onewhole.working.work import work
+    >>> scenes = written(work(read_statement("386 x 24"), MULTIPLY_IN_COLUMNS))
+    >>> len({(scene.width, scene.height) for scene in scenes})
+    1
+    """
+    states = written_states(working)
+    wide = max([FEWEST, *[squares_across(state) for state in states]])
+    return tuple([_scene(state, wide, len(state.rows)) for state in states])
+
+
+def written_still(working: Working) -> Scene | None:
+    """Return what stands in the squares at the end, as narrow as it is; None for any other working."""
+    states = written_states(working)
+    if not states:
+        return None
+    wide = max(squares_across(state) for state in states)
+    return _scene(states[-1], wide, len(states[-1].rows))
+
+
+def written_begun(working: Working) -> Scene | None:
+    """Draw the squares with the first step done and room for the rest; None for any other working."""
+    states = written_states(working)
+    first = next((one for one in states if one.rows != states[0].rows), None)
+    if first is None:
+        return None
+    return _scene(first, max(squares_across(state) for state in states), len(first.rows))
+
+
+def squares_across(state: WrittenState) -> int:
+    """Return how many squares a state takes from left to right, with the remainder."""
+    return state.squares + (0 if state.remainder is None else 1 + len(str(state.remainder)))
+
+
+def _scene(state: WrittenState, wide: int, high: int) -> Scene:
+    width = 2 * MARGIN + wide * SQUARE
+    height = 2 * MARGIN + sum((SMALL_ROW if row.small else SQUARE) for row in state.rows[:high])
+    left = MARGIN + (wide - state.squares) // 2 * SQUARE
+    return Scene(width, height, tuple(_pieces(state, left)), state.told)
+
+
+def _pieces(state: WrittenState, left: Fraction) -> Iterator[Piece]:
+    top = MARGIN
+    for at, row in enumerate(state.rows):
+        yield from _row(row, left, top)
+        if state.bracket is not None and at == 1:
+            yield from _bracket(left + state.bracket * SQUARE, top)
+        if state.remainder is not None and at == 0:
+            yield from _remainder(state.remainder, left + state.squares * SQUARE, top)
+        top += SMALL_ROW if row.small else SQUARE
+
+
+def _row(row: WrittenRow, left: Fraction, top: Fraction) -> Iterator[Piece]:
+    high, size = (SMALL_ROW, SMALL) if row.small else (SQUARE, DIGITS)
+    y = top + high / 2
+    for at, digit in enumerate(row.digits):
+        if digit is not None:
+            x = left + (at + Fraction(1, 2)) * SQUARE
+            yield Piece(f"{row.name}/{at}", Words(x, y, whole(digit), size))
+            if row.struck:
+                yield struck(f"{row.name}/{at}", x, y, size)
+    if row.point is not None:
+        x = left + row.point * SQUARE
+        point = Wedge(x, top + (SQUARE + DIGITS) / 2, POINT, Fraction(0), Fraction(1))
+        yield Piece(f"{row.name}/point", point, Look.FILLED)
+    if row.sign is not None:
+        yield from _sign(row.name, row.sign, left + (row.sign_at + Fraction(1, 2)) * SQUARE, y)
+    if row.rule is not None:
+        begin, end = (left + at * SQUARE for at in row.rule)
+        yield Piece(f"{row.name}/rule", Stroke(begin, top + high, end, top + high), Look.FILLED)
+
+
+def _sign(name: str, sign: RowSign, x: Fraction, y: Fraction) -> Iterator[Piece]:
+    name = f"{name}/sign"
+    if sign is RowSign.TIMES:
+        yield Piece(name, Stroke(x - CROSS, y - CROSS, x + CROSS, y + CROSS), Look.FILLED)
+        yield Piece(f"{name}/up", Stroke(x - CROSS, y + CROSS, x + CROSS, y - CROSS), Look.FILLED)
+        return
+    yield Piece(name, Stroke(x - SIGN, y, x + SIGN, y), Look.FILLED)
+    if sign is RowSign.PLUS:
+        yield Piece(f"{name}/down", Stroke(x, y - SIGN, x, y + SIGN), Look.FILLED)
+
+
+def _bracket(x: Fraction, top: Fraction) -> Iterator[Piece]:
+    """Draw a bracket that bends to the right and meets the line over the number."""
+    bends = (Fraction(0), BEND * 2 / 3, BEND, BEND * 2 / 3, Fraction(0))
+    corners = [(x - BEND + bend, top + at * SQUARE / 4) for at, bend in enumerate(bends)]
+    corners[0] = (x - BEND / 2, top)
+    for at, ((one, high), (other, low)) in enumerate(pairwise(corners)):
+        yield Piece(f"bracket/{at}", Stroke(one, high, other, low), Look.FILLED)
+    yield Piece("bracket/end", Stroke(x - BEND / 2, top, x, top), Look.FILLED)
+
+
+def _remainder(left_over: int, x: Fraction, top: Fraction) -> Iterator[Piece]:
+    """Write r and what is left over behind the quotient."""
+    foot, middle = top + (SQUARE + DIGITS) / 2, x + SQUARE / 2
+    high = foot - LETTER
+    yield Piece("r/down", Stroke(middle - 1, high, middle - 1, foot), Look.FILLED)
+    bend = middle + Fraction(1, 2)
+    yield Piece("r/arm", Stroke(middle - 1, high + 1, bend, high), Look.FILLED)
+    yield Piece("r/end", Stroke(bend, high, middle + 1, high + Fraction(1, 2)), Look.FILLED)
+    for at, digit in enumerate(str(left_over)):
+        there = x + (at + Fraction(3, 2)) * SQUARE
+        yield Piece(f"r/{at}", Words(there, top + SQUARE / 2, whole(int(digit)), DIGITS))
