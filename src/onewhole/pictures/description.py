@@ -228,7 +228,7 @@ class WrittenOver:
 
 @dataclass(frozen=True, slots=True)
 class DivisionRow:
-    """What is taken away below a number that is divided, and what is left there with the digit brought down."""
+    """What is taken away below a number that is divided, and what is left with the digit brought down."""
 
     taken: Count | None
     left: Count | None

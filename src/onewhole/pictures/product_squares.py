@@ -1,4 +1,4 @@
-"""What stands in the squares of a product, line by line: carried digits, both numbers, the rows and their sum."""
+"""What stands in the squares of a product, line by line: what is carried, both numbers, rows, their sum."""
 
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, field

@@ -1,4 +1,4 @@
-"""What stands in the squares of a long division, line by line: the quotient above, what is taken away below."""
+"""What stands in the squares of a long division, line by line: the quotient, and what is taken away."""
 
 from collections.abc import Iterator
 from dataclasses import dataclass, field

@@ -1,4 +1,4 @@
-"""Rows of squares with a digit in each: what is written where numbers are multiplied or divided in columns."""
+"""Rows of squares with a digit in each, for numbers that are multiplied or divided in columns."""
 
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field, replace
@@ -84,9 +84,15 @@ class Squares:
 
 
 def digits_of(number: int) -> tuple[int, ...]:
+    """Return the digits of a whole number from the left.
+
+    >>> digits_of(304)
+    (3, 0, 4)
+    """
     return tuple(int(digit) for digit in str(number))
 
 
 def counts_of(written: Mapping[Unit, int]) -> tuple[Count, ...]:
+    """Return what is written of each unit, the largest first."""
     largest_first = sorted(written, key=lambda unit: unit.size, reverse=True)
     return tuple([Count(written[unit], unit) for unit in largest_first])

@@ -9,7 +9,7 @@ from onewhole.problems.taught import as_taught
 from onewhole.problems.zeros import zeros
 from onewhole.statements.statement import Statement
 from onewhole.working.strategies.table import USUAL
-from onewhole.working.strategy import Strategy
+from onewhole.working.taught import AsTaught
 from onewhole.working.working import Working
 
 #: A denominator above this is large: its pieces are hard to draw and its facts cross a ten.
@@ -43,7 +43,7 @@ class Difficulty:
         return sum(part.points for part in self.parts)
 
 
-def difficulty(statement: Statement, taught: Strategy = USUAL) -> Difficulty:
+def difficulty(statement: Statement, taught: AsTaught = USUAL) -> Difficulty:
     """Return how hard a statement is for a class that was taught a strategy.
 
     The weights, what they were fitted to and how far they hold are in :mod:`onewhole.problems.points`. They

@@ -4,13 +4,13 @@ from onewhole.statements.statement import Question, Statement
 from onewhole.working.form import ANY_FORM, FormWanted, led_to
 from onewhole.working.not_worked import NotWorkedError
 from onewhole.working.questions import DoesNotSuitError, work_as_taught
-from onewhole.working.strategy import Strategy
+from onewhole.working.taught import AsTaught, all_ways
 from onewhole.working.work import work
 from onewhole.working.working import Working
 
 
-def as_taught(statement: Statement, taught: Strategy, wanted: FormWanted = ANY_FORM) -> Working | None:
-    """Return the working by the taught strategy, or its partner for the other operation, or one that suits.
+def as_taught(statement: Statement, taught: AsTaught, wanted: FormWanted = ANY_FORM) -> Working | None:
+    """Return the working by the taught way, or its partner for the other operation, or one that suits.
 
     It goes on to the form that is wanted. None for what is not worked line by line, such as 3 x 2/5.
 
@@ -21,7 +21,9 @@ def as_taught(statement: Statement, taught: Strategy, wanted: FormWanted = ANY_F
     """
     try:
         working = (
-            work_as_taught(statement, taught) if isinstance(statement, Question) else work(statement, taught)
+            work_as_taught(statement, taught)
+            if isinstance(statement, Question)
+            else work(statement, all_ways(taught).strategy)
         )
     except (DoesNotSuitError, NotWorkedError):
         return None

@@ -20,7 +20,7 @@ from onewhole.working.form import ANY_FORM, FormWanted, form_for, formed
 from onewhole.working.quotients.remainder_shared import both_shared
 from onewhole.working.steps.work_steps import has_steps
 from onewhole.working.strategies.table import USUAL
-from onewhole.working.strategy import Strategy
+from onewhole.working.taught import AsTaught
 from onewhole.working.working import Working, equal_forms
 
 #: Minutes a problem takes. No source was found: our own start values, for a teacher to correct.
@@ -45,7 +45,7 @@ class WorkedProblem:
     """
 
     problem: Problem
-    taught: Strategy = USUAL
+    taught: AsTaught = USUAL
     wanted: FormWanted = ANY_FORM
 
     @property

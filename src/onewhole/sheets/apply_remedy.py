@@ -128,7 +128,7 @@ def _known(rows: SheetEditor, labels: tuple[str, ...]) -> tuple[str, ...]:
 
 def _after(sheet: Sheet, asked: Statement) -> int:
     """Return how many problems a new one stands after so that the page falls least, the most there may be."""
-    taught = sheet.header.strategy
+    taught = sheet.header.taught
     own = difficulty(asked, taught).score
     scores = [one.difficulty.score for one in WorkedSheet(sheet).problems]
 

@@ -12,7 +12,7 @@ from onewhole.problems.needs import needs
 from onewhole.problems.numbers import numbers_of
 from onewhole.sheets.page import FALL
 from onewhole.statements.statement import Statement
-from onewhole.working.strategy import Strategy
+from onewhole.working.taught import AsTaught
 
 #: So many of one kind may follow one another. That interleaved practice lasts longer: Rohrer, Dedrick and
 #: Burgess (2014), grade 7; how many in a row is our own.
@@ -36,7 +36,7 @@ class Hard:
     score: int
 
 
-def hard(statement: Statement, taught: Strategy) -> Hard:
+def hard(statement: Statement, taught: AsTaught) -> Hard:
     """Return how hard a problem is, and its sort: the operations, and whether anything is regrouped.
 
     >>> from onewhole.statements.reading import read_statement

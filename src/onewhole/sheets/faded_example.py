@@ -6,14 +6,14 @@ from onewhole.notations.text import text
 from onewhole.problems.taught import as_taught
 from onewhole.statements.statement import Statement
 from onewhole.working.form import ANY_FORM, FormWanted
-from onewhole.working.strategy import Strategy
+from onewhole.working.taught import AsTaught
 
 BLANK = "____"
 
 
 def faded_example(
     statement: Statement,
-    taught: Strategy,
+    taught: AsTaught,
     wanted: FormWanted = ANY_FORM,
     language: Language = SPOKEN,
 ) -> str | None:

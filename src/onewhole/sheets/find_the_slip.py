@@ -63,7 +63,7 @@ class FindTheSlip:
     def mended(self, header: Header) -> WorkedProblem:
         """Return the problem as the class that the page is for works it rightly."""
         problem = Problem(self.label, self.problem, text(self.problem))
-        return WorkedProblem(problem, header.strategy, header.form)
+        return WorkedProblem(problem, header.taught, header.form)
 
 
 def false_signs(lines: Sequence[Expression]) -> tuple[int, ...]:

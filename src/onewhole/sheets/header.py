@@ -9,9 +9,12 @@ from onewhole.languages.table import words_at_home
 from onewhole.sheets.film_address import check_address
 from onewhole.statements.statement import Statement
 from onewhole.working.form import FormWanted
+from onewhole.working.products.product_way import ProductWay
+from onewhole.working.quotients.quotient_way import QuotientWay
 from onewhole.working.quotients.remainder_shared import RemainderForm
 from onewhole.working.strategies.table import USUAL
 from onewhole.working.strategy import Strategy
+from onewhole.working.taught import Taught
 
 LONGEST = 200
 #: A recipe is written and read by the program and may be longer than what people type.
@@ -68,8 +71,8 @@ class Header:
     ``title``, ``date`` and ``class_name`` are empty and ``minutes`` and ``columns`` None where nothing is
     set: nothing is printed for them, there is no budget of minutes, and the number of columns follows from
     the room that the problems need. The ``strategy`` is columns where nothing is set, and where numbers have
-    no columns (mixed numbers, measures) it regroups first. ``fit`` is on how many pages the problems are to
-    be fitted, with less room to write where that must be; None leaves all the room. The ``picture`` stands
+    no columns (mixed numbers, measures) it regroups first. ``multiply`` and ``divide`` are the ways taught
+    for that; None takes the first that suits. ``fit`` is on how many pages the problems are to be fitted, with less room to write where that must be; None leaves all the room. The ``picture`` stands
     beside every problem, or with ``picture_stories`` beside the stories alone. ``mixed_form`` and
     ``simplest_form`` say that a right amount in another form is sent back; both are off, for the standards
     ask for no form (4.NF, CCSSM 2010). ``remainder`` is what becomes of what is left over in dividing; None
@@ -92,6 +95,8 @@ class Header:
     class_name: str = ""
     grade: int = 4
     strategy: Strategy = USUAL
+    multiply: ProductWay | None = None
+    divide: QuotientWay | None = None
     words: ClassWords = field(default_factory=ClassWords)
     paper: Paper = Paper.LETTER
     print: Print = Print.ORDINARY
@@ -125,6 +130,11 @@ class Header:
             if count is not None and not 1 <= count <= most:
                 msg = f"{name} is set to {count}"
                 raise SettingError(msg, remedy=f"Use a number from 1 to {most}.")
+
+    @property
+    def taught(self) -> Taught:
+        """Return the ways in which the class was taught to work."""
+        return Taught(self.strategy, self.multiply, self.divide)
 
     @property
     def form(self) -> FormWanted:

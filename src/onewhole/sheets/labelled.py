@@ -26,7 +26,7 @@ def labelled(
     >>> [(problem.label, problem.typed) for problem in problems]
     [('1', '5 1/3 - 2 2/3')]
     """
-    order = sorted(told, key=lambda one: (difficulty(one, header.strategy).score, text(one)))
+    order = sorted(told, key=lambda one: (difficulty(one, header.taught).score, text(one)))
     own = (
         replace(header, words=spoken_by(header.words).stories.whole(header.words))
         if any(told.values())

@@ -1,6 +1,6 @@
 """The names of the settings in a typed header, how each is read and how each is written."""
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass, replace
 from difflib import get_close_matches
 
@@ -11,8 +11,11 @@ from onewhole.notations.text import text
 from onewhole.sentences.node import Thing
 from onewhole.sheets.header import CornerMarks, Header, Paper, PictureSetting, Print, SettingError
 from onewhole.statements.reading import read_statement
+from onewhole.working.products.table import PRODUCT_WAYS
 from onewhole.working.quotients.remainder_shared import RemainderForm
+from onewhole.working.quotients.table import QUOTIENT_WAYS
 from onewhole.working.strategies.table import strategy_named
+from onewhole.working.way import NamedWay, named_among
 
 _YES = {"yes": True, "on": True, "no": False, "off": False}
 #: Behind a picture: beside the stories and no other problems.
@@ -222,6 +225,12 @@ def _whole_at_home_typed(header: Header) -> str:
     return "; ".join(named).rstrip("; ")
 
 
+def _any_of(ways: Sequence[NamedWay]) -> str:
+    """List the ways that may stand in a setting, as they are typed."""
+    *others, last = [way.typed for way in ways]
+    return f"{', '.join(others)} or {last}"
+
+
 def _to_finish(header: Header, said: str) -> Header:
     """Read the problem that is begun on the page."""
     try:
@@ -240,6 +249,18 @@ SETTINGS = (
         "the strategy that the class was taught",
         lambda h, said: replace(h, strategy=strategy_named(said)),
         lambda h: h.strategy.typed,
+    ),
+    Setting(
+        "multiply",
+        _any_of(PRODUCT_WAYS),
+        lambda h, said: replace(h, multiply=named_among(said, PRODUCT_WAYS)),
+        lambda h: h.multiply.typed if h.multiply else "",
+    ),
+    Setting(
+        "divide",
+        _any_of(QUOTIENT_WAYS),
+        lambda h, said: replace(h, divide=named_among(said, QUOTIENT_WAYS)),
+        lambda h: h.divide.typed if h.divide else "",
     ),
     Setting(
         "languages", "en, es, pt or several of them, the class's own first", _languages, _languages_typed

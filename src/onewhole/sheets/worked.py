@@ -12,7 +12,7 @@ from onewhole.sheets.document import Sheet
 from onewhole.sheets.header import Header
 from onewhole.sheets.room import Room, column_width, room
 from onewhole.working.form import FormWanted
-from onewhole.working.strategy import Strategy
+from onewhole.working.taught import AsTaught
 
 
 @dataclass(frozen=True)
@@ -29,7 +29,7 @@ class WorkedSheet:
     """
 
     sheet: Sheet
-    work: Callable[[Problem, Strategy, FormWanted], WorkedProblem] = field(
+    work: Callable[[Problem, AsTaught, FormWanted], WorkedProblem] = field(
         default=WorkedProblem, compare=False, repr=False
     )
 
@@ -41,7 +41,7 @@ class WorkedSheet:
     @cached_property
     def problems(self) -> tuple[WorkedProblem, ...]:
         """Return the problems in the order of the page."""
-        taught, wanted = self.header.strategy, self.header.form
+        taught, wanted = self.header.taught, self.header.form
         return tuple(self.work(problem, taught, wanted) for problem in self.sheet.problems)
 
     @cached_property

@@ -43,6 +43,7 @@ from onewhole.working.strategies.table import STRATEGIES, strategy_named
 from onewhole.working.strategies.to_fractions import TO_FRACTIONS
 from onewhole.working.strategies.units_apart import UNITS_APART
 from onewhole.working.strategy import Strategy, fits
+from onewhole.working.taught import AsTaught, all_ways
 from onewhole.working.way import NamedWay
 from onewhole.working.working import Working
 
@@ -127,8 +128,8 @@ def for_question(question: Question, taught: Strategy) -> NamedWay:
     return strategy_named(work_as_taught(question, taught, checked=False).strategy)
 
 
-def work_as_taught(question: Question, taught: Strategy, *, checked: bool = True) -> Working:
-    """Work a question by the taught strategy, or its partner for the other operation, or one that suits.
+def work_as_taught(question: Question, taught: AsTaught, *, checked: bool = True) -> Working:
+    """Work a question by the taught way, or its partner for the other operation, or one that suits.
 
     A strategy that a teacher would not use for such numbers gives way too. Raises NotWorkedError as
     :func:`work_question` does.
@@ -137,15 +138,22 @@ def work_as_taught(question: Question, taught: Strategy, *, checked: bool = True
     >>> work_as_taught(read_statement("2 4/5 + 1 3/5"), REGROUP_FIRST).strategy
     'units_apart'
     """
+    ways = all_ways(taught)
     if (product := factors(question.asked)) is not None:
-        return work_product(question, product, _first_way(product), checked=checked)
+        return work_product(question, product, ways.times(product) or _first_way(product), checked=checked)
     if (quotient := divided(question.asked)) is not None:
-        return work_quotient(question, quotient, ways_to_divide(quotient)[0], checked=checked)
+        way = ways.divides(quotient) or ways_to_divide(quotient)[0]
+        return work_quotient(question, quotient, way, checked=checked)
     if has_steps(question.asked):
-        return _in_steps(question, STEP_BY_STEP, taught, checked=checked)
+        return _in_steps(question, STEP_BY_STEP, ways.strategy, checked=checked)
     signed = _signed(question)
     if len(signed) == 1:
         return work_alone(question, signed[0][0])
+    return _worked_first(question, signed, ways.strategy, checked=checked)
+
+
+def _worked_first(question: Question, signed: Signed, taught: Strategy, *, checked: bool) -> Working:
+    """Work a sum or difference by the first strategy that suits, the taught one before all others."""
     counted = same_units(signed)
     ladder = counted[0][0][0].ladder
     partner = strategy_named(taught.partner)

@@ -94,7 +94,7 @@ def _begun(header: Header) -> Iterator[Block]:
     language = spoken_by(header.words)
     if header.to_finish is None:
         return
-    said = faded_example(header.to_finish, header.strategy, header.form, language)
+    said = faded_example(header.to_finish, header.taught, header.form, language)
     if said:
         yield tuple(filled(running(typed_sentences(said, language.tag), language), WIDTH, 4, 2))
 

@@ -64,7 +64,7 @@ def _shown(worked: WorkedSheet) -> Working | None:
     asked = {problem.statement for problem in worked.problems}
     for problem in ordered:
         if other := _small(one for one in islice(parallel(problem.statement), LOOKED_AT) if one not in asked):
-            return as_taught(other, worked.header.strategy, worked.header.form)
+            return as_taught(other, worked.header.taught, worked.header.form)
     return None
 
 

@@ -102,7 +102,7 @@ def _begun(header: Header) -> Iterator[Json]:
     if header.to_finish is None:
         return
     language = spoken_by(header.words)
-    working = as_taught(header.to_finish, header.strategy, header.form)
+    working = as_taught(header.to_finish, header.taught, header.form)
     scene = begun(working) if working else None
     told: Json = {"kind": "example", "words": language.page.to_finish}
     if scene is None:

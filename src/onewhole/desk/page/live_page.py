@@ -36,7 +36,7 @@ from onewhole.sheets.typed_lines import lines_of, problem_lines, setting_in
 from onewhole.sheets.unread_line import UnreadLine
 from onewhole.sheets.worked import WorkedSheet
 from onewhole.working.form import FormWanted
-from onewhole.working.strategy import Strategy
+from onewhole.working.taught import AsTaught
 
 #: More than this is no page for one night: it is not laid out while it is typed.
 LONGEST_TYPED, MOST_PROBLEMS = 40_000, 60
@@ -211,13 +211,13 @@ def _words_of(item: Item) -> str:
     return item.words if isinstance(item, Instruction) else item.typed + item.story
 
 
-def _worked(problem: Problem, taught: Strategy, wanted: FormWanted) -> WorkedProblem:
+def _worked(problem: Problem, taught: AsTaught, wanted: FormWanted) -> WorkedProblem:
     """Work a problem; a keystroke changes one problem of a page, and the others stay worked."""
     return _worked_on(problem.line, problem, taught, wanted)
 
 
 @lru_cache(maxsize=4 * MOST_PROBLEMS)
-def _worked_on(_line: int, problem: Problem, taught: Strategy, wanted: FormWanted) -> WorkedProblem:
+def _worked_on(_line: int, problem: Problem, taught: AsTaught, wanted: FormWanted) -> WorkedProblem:
     """Work the problem of a line; that two problems are equal does not say that they stand on one line."""
     return WorkedProblem(problem, taught, wanted)
 

@@ -3,9 +3,9 @@
 A digit of the quotient stands above the last digit that was used for it, and a zero where it goes no times.
 Behind the point it goes on in the same way, with zeros where digits are lacking.
 
-Sources: 4.NBT.B.6 and 5.NBT.B.6 ask for quotients of whole numbers by place value, 5.NBT.B.7 for decimals by a
-written method, and 6.NS.B.2 names the standard algorithm; CCSSM (2010). The layout is that of schools in the United States
-(common practice, no source).
+Sources: 4.NBT.B.6 and 5.NBT.B.6 ask for quotients of whole numbers by place value, 5.NBT.B.7 for decimals by
+a written method, and 6.NS.B.2 names the standard algorithm; CCSSM (2010). The layout is that of schools in
+the United States (common practice, no source).
 """
 
 from dataclasses import replace

@@ -101,7 +101,7 @@ class DigitMultiplied:
 
 @dataclass(frozen=True, slots=True)
 class ZerosWritten:
-    """The next partial product, by ``digit`` of a unit, begins with ``zeros``, one for each place to its right."""
+    """The next partial product, by ``digit`` of a unit, begins with a zero for each place to its right."""
 
     digit: int
     unit: Unit
