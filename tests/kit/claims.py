@@ -35,6 +35,7 @@ from tests.kit.product_claims import PRODUCT_CLAIMS
 from tests.kit.rounding_claims import ROUNDING_CLAIMS
 from tests.kit.spoken_reading import unsay, unsay_expression
 from tests.kit.step_claims import STEP_CLAIMS, each_step
+from tests.kit.written_claims import WRITTEN_CLAIMS
 
 Reads = Callable[[Heard, tuple[str, ...]], bool]
 
@@ -61,6 +62,8 @@ def _claims(heard: Heard) -> dict[str, Reads]:
     if isinstance(heard.item.statement, Ordering):
         kept = [said for said in CLAIMS if said in _OF_ANY or " than " in said or "both" in said]
         return ORDERING_CLAIMS | COMPARING_CLAIMS | {said: CLAIMS[said] for said in kept}
+    if written := next((claims for way, claims in WRITTEN_CLAIMS.items() if heard.worked_by(way)), None):
+        return CLAIMS | written
     match heard.item.statement:
         case Question(Times()):
             return PRODUCT_CLAIMS | CLAIMS
@@ -72,7 +75,7 @@ def _claims(heard: Heard) -> dict[str, Reads]:
 
 def in_columns(heard: Heard) -> bool:
     """Say whether the problem is worked in columns."""
-    return heard.item.working is not None and heard.item.working.strategy == "columns"
+    return heard.worked_by("columns")
 
 
 def _keeps(heard: Heard, words: str) -> bool:

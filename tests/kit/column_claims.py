@@ -10,6 +10,8 @@ from collections.abc import Callable, Iterable, Iterator
 from dataclasses import dataclass
 from fractions import Fraction
 
+from onewhole.number.quantity import Quantity
+from onewhole.statements.expression import Times
 from onewhole.statements.statement import Question, asked_quantities
 from tests.kit.heard import COUNTS, Heard
 from tests.kit.spoken_reading import unsay
@@ -31,10 +33,14 @@ ONE_OF = (
 
 @dataclass(frozen=True, slots=True)
 class Block:
-    """Numbers that stand under each other: they are added, or the second is taken from the first."""
+    """Numbers that stand under each other: they are added, or the second is taken from the first.
+
+    A number always has a digit in the place of size ``last``: the ones, and the last of a product's rows.
+    """
 
     numbers: tuple[Fraction, ...]
     taken: bool
+    last: Fraction = Fraction(1)
 
     def digits(self, size: Fraction) -> tuple[int, ...]:
         """Return the digit of every number in a place."""
@@ -42,7 +48,7 @@ class Block:
 
     def blank(self, size: Fraction) -> tuple[bool, ...]:
         """Say for every number whether it has no digit in a place: it is smaller, and the place no one."""
-        return tuple(size > 1 and number < size for number in self.numbers)
+        return tuple(size > self.last and number < size for number in self.numbers)
 
     def carried(self, size: Fraction) -> int:
         """Return how many of a place the digits to the right of it make together."""
@@ -66,6 +72,9 @@ class Block:
 def blocks(heard: Heard) -> Iterator[Block]:
     """Yield the numbers of the problem as they stand under each other, from left to right."""
     statement = heard.item.statement
+    if isinstance(statement, Question) and isinstance(statement.asked, Times):
+        yield Block(*_rows(statement.asked))
+        return
     signed = asked_quantities(statement) if isinstance(statement, Question) else None
     assert signed is not None
     (first, _), *others = [(number.value, taken) for number, taken in signed]
@@ -81,6 +90,17 @@ def blocks(heard: Heard) -> Iterator[Block]:
         first = block.result()
     if adding:
         yield Block((first, *adding), taken=False)
+
+
+def _rows(asked: Times) -> tuple[tuple[Fraction, ...], bool, Fraction]:
+    """Return the rows of a product, one for each digit of the shorter number that is not 0."""
+    assert isinstance(asked.left, Quantity)
+    assert isinstance(asked.right, Quantity)
+    longer = len(str(asked.right.parts)) > len(str(asked.left.parts))
+    above, below = (asked.right, asked.left) if longer else (asked.left, asked.right)
+    last = Fraction(1, 10 ** (above.ladder.after + below.ladder.after))
+    digits = [int(digit) * 10**at for at, digit in enumerate(reversed(str(below.parts)))]
+    return tuple(above.parts * digit * last for digit in digits if digit), False, last
 
 
 def _taking(heard: Heard) -> list[Block]:

@@ -52,6 +52,10 @@ class Heard:
             case _:
                 return ()
 
+    def worked_by(self, way: str) -> bool:
+        """Say whether the problem is worked by a way, given by its key."""
+        return self.item.working is not None and self.item.working.strategy == way
+
     @property
     def numbers(self) -> tuple[Quantity, ...]:
         """Every number that stands on a line."""

@@ -25,6 +25,8 @@ Holds = Callable[[str, list[Counted | Said | Naming], Heard], bool]
 
 #: Things that are no unit, by their Spanish word.
 THINGS = {
+    "cero": ("zero", "zeros"),
+    "cifra": ("digit", "digits"),
     "grupo": ("group", "groups"),
     "grupo completo": ("full group", "full groups"),
     "número entero": ("whole number", "whole numbers"),

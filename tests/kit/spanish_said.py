@@ -81,6 +81,28 @@ CLAIMS = {
     r"es la misma cantidad, contada en ~": "it is the same amount, counted in {0}",
     r"escribimos (?:cada número|los dos números) (?:con partes del mismo tamaño :|hasta los|con sus) ~": "",
     r"contamos (?:todo )?en ~": "",
+    # columns that are multiplied and divided
+    r"§ por § es § , y con el § de arriba son §": "{0} times {1} is {2}, and the {3} above make {4}",
+    r"# son # y #": "{0} are {1} and {2}",
+    r"el punto se pone al final": "the point comes at the end",
+    r"ponemos el punto arriba": "write the point above",
+    r"escribimos § abajo": "write {0} below",
+    r"escribimos § abajo y § arriba de la cifra que sigue": "write {0} below and {1} above the next digit",
+    r"ahora multiplicamos por #": "next, multiply by {0}",
+    r"primero escribimos # abajo": "first write {0} below",
+    r"los dos números tienen juntos # después del punto": (
+        "the two numbers together have {0} after the point"
+    ),
+    r"por eso la respuesta tiene # después del punto": "so the answer has {0} after the point",
+    r"empezamos con #": "begin with {0}",
+    r"§ por § es § , y § por § es más que §": ("{0} times {1} is {2}, and {3} times {4} is more than {5}"),
+    r"escribimos § arriba de l[ao]s ~ y § abajo": "write {0} over the {1} and {2} below",
+    r"§ es menos que § , así que escribimos § arriba de l[ao]s ~": (
+        "{0} is less than {1}, so write {2} over the {3}"
+    ),
+    r"§ menos § es §": "{0} take away {1} leaves {2}",
+    r"bajamos el §": "bring down the {0}",
+    r"§ es menos que § , así que es el residuo": "{0} is less than {1}, so it is the remainder",
     # columns
     r"ahora hay § en l[ao]s ~": "now there {is0} {0} in the {1}",
     r"ahora hay § en l[ao]s ~ y § en l[ao]s ~": "now there {is0} {0} in the {1} and {2} in the {3}",

@@ -26,26 +26,26 @@ def written(working: Working) -> tuple[Scene, ...]:
     1
     """
     states = written_states(working)
-    wide = max([FEWEST, *[squares_across(state) for state in states]])
-    return tuple([_scene(state, wide, len(state.rows)) for state in states])
+    need = _need(states)
+    return tuple([_scene(state, need, max(FEWEST, need)) for state in states])
 
 
 def written_still(working: Working) -> Scene | None:
     """Return what stands in the squares at the end, as narrow as it is; None for any other working."""
     states = written_states(working)
-    if not states:
-        return None
-    wide = max(squares_across(state) for state in states)
-    return _scene(states[-1], wide, len(states[-1].rows))
+    return _scene(states[-1], _need(states), _need(states)) if states else None
 
 
 def written_begun(working: Working) -> Scene | None:
     """Draw the squares with the first step done and room for the rest; None for any other working."""
     states = written_states(working)
     first = next((one for one in states if one.rows != states[0].rows), None)
-    if first is None:
-        return None
-    return _scene(first, max(squares_across(state) for state in states), len(first.rows))
+    return None if first is None else _scene(first, _need(states), _need(states))
+
+
+def _need(states: tuple[WrittenState, ...]) -> int:
+    """Return how many squares the widest of some states takes."""
+    return max(map(squares_across, states), default=0)
 
 
 def squares_across(state: WrittenState) -> int:
@@ -53,10 +53,11 @@ def squares_across(state: WrittenState) -> int:
     return state.squares + (0 if state.remainder is None else 1 + len(str(state.remainder)))
 
 
-def _scene(state: WrittenState, wide: int, high: int) -> Scene:
+def _scene(state: WrittenState, need: int, wide: int) -> Scene:
+    """Draw squares that need so much room, in the middle of so much."""
     width = 2 * MARGIN + wide * SQUARE
-    height = 2 * MARGIN + sum((SMALL_ROW if row.small else SQUARE) for row in state.rows[:high])
-    left = MARGIN + (wide - state.squares) // 2 * SQUARE
+    height = 2 * MARGIN + sum((SMALL_ROW if row.small else SQUARE) for row in state.rows)
+    left = MARGIN + (wide - need) // 2 * SQUARE
     return Scene(width, height, tuple(_pieces(state, left)), state.told)
 
 

@@ -72,19 +72,19 @@ class Header:
     set: nothing is printed for them, there is no budget of minutes, and the number of columns follows from
     the room that the problems need. The ``strategy`` is columns where nothing is set, and where numbers have
     no columns (mixed numbers, measures) it regroups first. ``multiply`` and ``divide`` are the ways taught
-    for that; None takes the first that suits. ``fit`` is on how many pages the problems are to be fitted, with less room to write where that must be; None leaves all the room. The ``picture`` stands
-    beside every problem, or with ``picture_stories`` beside the stories alone. ``mixed_form`` and
-    ``simplest_form`` say that a right amount in another form is sent back; both are off, for the standards
-    ask for no form (4.NF, CCSSM 2010). ``remainder`` is what becomes of what is left over in dividing; None
-    takes it any way. ``marks`` are those in the corners of the pupils' page; a page to hang
-    up has none. ``film`` is the address of a film that families may watch, which the pages for pupils and
-    home print as a square code. With ``braille`` the pupils' page and the key are made in braille too.
-    ``home`` are the words of further languages, for the page for home; None where the sheet names no
-    language, so that a class may (:mod:`onewhole.sheets.class_languages`).
-    ``to_finish`` is a problem whose working is begun at the top of the pupils' page. ``recipe`` is what a
-    composed page was made of (:mod:`onewhole.sheets.recipe`), and empty for any other. Raises SettingError
-    for a number outside its bounds and for words that do not fit one line, and AddressError for a film that
-    cannot be printed.
+    for that; None takes the first that suits. ``fit`` is on how many pages the problems are to be fitted,
+    with less room to write where that must be; None leaves all the room. The ``picture`` stands beside every
+    problem, or with ``picture_stories`` beside the stories alone. ``mixed_form`` and ``simplest_form`` say
+    that a right amount in another form is sent back; both are off, for the standards ask for no form (4.NF,
+    CCSSM 2010). ``remainder`` is what becomes of what is left over in dividing; None takes it any way.
+    ``marks`` are those in the corners of the pupils' page; a page to hang up has none. ``film`` is the
+    address of a film that families may watch, which the pages for pupils and home print as a square code.
+    With ``braille`` the pupils' page and the key are made in braille too. ``home`` are the words of further
+    languages, for the page for home; None where the sheet names no language, so that a class may
+    (:mod:`onewhole.sheets.class_languages`). ``to_finish`` is a problem whose working is begun at the top of
+    the pupils' page. ``recipe`` is what a composed page was made of (:mod:`onewhole.sheets.recipe`), and
+    empty for any other. Raises SettingError for a number outside its bounds and for words that do not fit
+    one line, and AddressError for a film that cannot be printed.
 
     >>> Header().strategy.key, Header().paper.value
     ('columns', 'letter')

@@ -182,16 +182,20 @@ def _squares(working: Working | None) -> tuple[int, int] | None:
     if not last:
         return None
     sizes = [_squares_of(state) for state in last]
-    return max(across for across, _ in sizes) + 1, sum(down for _, down in sizes)
+    return max(across for across, _ in sizes), sum(down for _, down in sizes)
 
 
 def _squares_of(state: SquaredState) -> tuple[int, int]:
-    """Return the squares across and down of what stands in columns at the end."""
+    """Return the squares across and down of what stands in columns at the end, with one to spare.
+
+    Beside a remainder none is spared: its own squares are empty until the last line.
+    """
     if isinstance(state, WrittenState):
         small = sum(row.small for row in state.rows)
-        return squares_across(state), len(state.rows) - small + ceil(Fraction(small, 2))
+        across = max(state.squares + 1, squares_across(state))
+        return across, len(state.rows) - small + ceil(Fraction(small, 2))
     above = max(len(column.above) for column in state.columns)
-    return len(state.columns) + 1, len(state.numbers) + 1 + max(1, ceil(Fraction(above, 2)))
+    return len(state.columns) + 2, len(state.numbers) + 1 + max(1, ceil(Fraction(above, 2)))
 
 
 def _head(problem: Problem, header: Header) -> int:

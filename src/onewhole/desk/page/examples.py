@@ -48,6 +48,8 @@ _VALUES = {
     "class": "Room 12",
     "grade": "4",
     "strategy": "count up",
+    "multiply": "multiply in columns",
+    "divide": "long division",
     "whole": "strip",
     "wholes": "strips",
     "minutes": "20",
