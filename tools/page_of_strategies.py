@@ -10,6 +10,8 @@ from onewhole.desk.page.work import ToldUnsuitedError, told, work
 from onewhole.languages.english.unsuited import unsuited
 from onewhole.notations.sentences.text import text_of
 from onewhole.working import comparing, comparing_fractions, missing, steps
+from onewhole.working.products import in_columns
+from onewhole.working.quotients import long_division
 from onewhole.working.strategies.columns import COLUMNS
 from onewhole.working.strategies.table import STRATEGIES
 from onewhole.working.strategy import Act, Strategy, fits
@@ -43,6 +45,11 @@ TRIED = (
     "3 + 1 1/5",
     "3/6 + 1/6",
 )
+#: How numbers are multiplied and divided in columns.
+WRITTEN = (
+    (in_columns.MULTIPLY_IN_COLUMNS, in_columns, ("386 x 24", "2.4 x 3.6")),
+    (long_division.LONG_DIVISION, long_division, ("9876 / 24", "7263 / 9", "$7.35 / 3")),
+)
 OTHERS = (
     ("Comparing", comparing, ("345 ? 354", "0.64 ? 0.6", "5 ft ? 58 in")),
     (
@@ -58,7 +65,7 @@ OTHERS = (
 def strategies_page() -> str:
     """Return the page."""
     rows = [f"| `{one.key}` | {one.name} | {OPERATIONS[one.act]} | {_partner(one)} |" for one in STRATEGIES]
-    return HEAD + "\n".join([*rows, "", *_strategies(), *_others()])
+    return HEAD + "\n".join([*rows, "", *_strategies(), *_written(), *_others()])
 
 
 def _partner(strategy: Strategy) -> str:
@@ -80,6 +87,14 @@ def _strategies() -> Iterator[str]:
             yield from (unsuited, "")
 
 
+def _written() -> Iterator[str]:
+    for way, module, problems in WRITTEN:
+        yield from (f"## {way.name}", "")
+        yield from said_by(module)
+        for problem in problems:
+            yield from _working(problem, way.key)
+
+
 def _others() -> Iterator[str]:
     for title, module, problems in OTHERS:
         yield from (f"## {title}", "")
@@ -95,7 +110,7 @@ def _working(problem: str, strategy: str | None) -> Iterator[str]:
 def said_by(module: ModuleType) -> Iterator[str]:
     """Yield a module's own words, its paragraphs apart and the source on a line of its own."""
     docstring = ast.get_docstring(ast.parse(inspect.getsource(module))) or ""
-    for paragraph in docstring.replace("\nSource:", "\n\nSource:").split("\n\n"):
+    for paragraph in docstring.replace("\nSource", "\n\nSource").split("\n\n"):
         yield from (" ".join(paragraph.split()), "")
 
 
