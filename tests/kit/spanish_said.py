@@ -101,6 +101,8 @@ CLAIMS = {
         "{0} is less than {1}, so write {2} over the {3}"
     ),
     r"§ menos § es §": "{0} take away {1} leaves {2}",
+    r"no sobra nada": "nothing is left over",
+    r"escribimos las últimas cifras una debajo de la otra": "write the last digits under each other",
     r"bajamos el §": "bring down the {0}",
     r"§ es menos que § , así que es el residuo": "{0} is less than {1}, so it is the remainder",
     # columns

@@ -241,7 +241,9 @@ def test_the_room_on_squared_paper_holds_all_that_is_written(typed: str, squares
     (problem,) = sheet.problems
     found = room(WorkedProblem(problem, sheet.header.taught), Header())
     assert found.square_mm is not None
-    assert (found.width_mm / found.square_mm, found.height_mm / found.square_mm) == squares
+    across, down = squares
+    assert found.width_mm == across * found.square_mm
+    assert found.height_mm == down * found.square_mm
 
 
 def test_every_scene_has_words() -> None:
