@@ -14,6 +14,8 @@ class: Hill school
 whole: trail mile
 stories: the trail club walks
 minutes: 20
+multiply: multiply in columns
+divide: long division
 paper: a4
 
 1. 5 1/3 - 2 2/3
@@ -21,7 +23,7 @@ paper: a4
 
 
 def test_settings_of_the_last_night(tmp_path: Path) -> None:
-    """Whose page it is, the paper and the class's words; not its title, day and minutes, and no problem."""
+    """Whose page it is, how the class works, paper and words; not title, day and minutes, and no problem."""
     with closing(open_book(tmp_path / "mine.class")) as book:
         start_room(book, "Hill school", 3, NOW)
         assert page_begun(book, 1) == ""
@@ -29,7 +31,8 @@ def test_settings_of_the_last_night(tmp_path: Path) -> None:
         assert page_begun(book, 1) == ""
         set_night(book, 1, TYPED, date(2026, 9, 2), NOW)
         assert page_begun(book, 1) == (
-            "class: Hill school\nwhole: trail mile\nstories: the trail club walks\npaper: a4\n"
+            "class: Hill school\nmultiply: multiply in columns\ndivide: long division\n"
+            "whole: trail mile\nstories: the trail club walks\npaper: a4\n"
         )
         assert page_begun_with(book, 1, ["5 - 2", "# Look.\r\n6 - 3\n"]) == (
             f"{page_begun(book, 1)}\n5 - 2\n# Look.\n6 - 3\n"
