@@ -11,6 +11,7 @@ from itertools import chain
 
 from onewhole.number.quantity import Quantity, whole
 from onewhole.pictures.choosing import chosen, picture
+from onewhole.pictures.columns import SQUARE
 from onewhole.pictures.labels import across
 from onewhole.pictures.limits import BOARD, PAGE
 from onewhole.pictures.picture import Picture, PictureKind
@@ -63,6 +64,8 @@ def _counted(drawn: Picture, working: Working, asked: Pair) -> None:
                 _rectangle(scene, asked)
             case PictureKind.LINE:
                 _jumps(scene, asked)
+            case PictureKind.COLUMNS:
+                _long_division(scene, asked)
             case _:
                 raise AssertionError(drawn.kind)
 
@@ -122,6 +125,21 @@ def _jumps(scene: Scene, asked: Pair) -> None:
         assert hop.x == here
         assert ((hop.to_x - hop.x) / one / amount(right)).denominator == 1
         here = hop.to_x
+
+
+def _long_division(scene: Scene, asked: Pair) -> None:
+    """The digits above, each by its place on the paper, times the divisor are all that is taken away."""
+    written = [piece for piece in scene.pieces if isinstance(piece.shape, Words)]
+    ones = max(one.shape.x for one in written if one.name.startswith("number/"))
+
+    def worth(row: str) -> Fraction:
+        there = [one.shape for one in written if one.name.startswith(row) and isinstance(one.shape, Words)]
+        digits = [(one.caption, (ones - one.x) / SQUARE) for one in there]
+        return sum(
+            (n.value * Fraction(10) ** int(at) for n, at in digits if isinstance(n, Quantity)), Fraction(0)
+        )
+
+    assert worth("quotient/") * asked[1].parts == worth("taken/")
 
 
 def _inside(scene: Scene) -> bool:
