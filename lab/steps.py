@@ -121,11 +121,14 @@ def _facts(work: Work, line: Line) -> int:
 
     One in a line of a working, also in that of a pair of factors. Of two numbers that are compared nothing
     but the sign is written, and of numbers in order, and of multiples, nothing but the row: which is more is
-    decided between each two neighbors in it, and each is counted on from the one before.
+    decided between each two neighbors in it, and each is counted on from the one before. (A row of the
+    numbers with one denominator, as they stood, says no order yet.)
     """
     if line.aside:
         return 0
     if isinstance(work.wrote, NumberRow):
+        if isinstance(work.lines[0].says, Ordering):
+            return len(line.says.signs) if isinstance(line.says, NumberRow) else 0
         if any(isinstance(each.says, Comparison) for each in work.lines):
             return 1 if isinstance(line.says, Comparison) else 0
         return len(work.wrote.parts) - 1 if isinstance(line.says, NumberRow) else 0
