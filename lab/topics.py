@@ -226,6 +226,9 @@ TOPICS: Mapping[str, OtherTopic] = {
         _FRACTIONS_COMPARED, WishedSkill.COMPARE_FRACTIONS, TWENTY
     ),
     "putting three fractions in order": OtherTopic(_FRACTIONS_ORDERED, _fractions_in_order),
+    "putting three fractions in order, composed, 20 problems": OtherTopic(
+        _FRACTIONS_ORDERED, WishedSkill.ORDER_FRACTIONS, TWENTY
+    ),
     "comparing decimals": OtherTopic(_DECIMALS_COMPARED, _decimals_compared),
     "rounding": OtherTopic(ideas_of(Topic.ROUND), _rounded),
     "writing in other units": OtherTopic(ideas_of(Topic.CONVERSIONS), _converted),

@@ -86,3 +86,11 @@ def test_a_row_slips_at_each_two_neighbors() -> None:
     asked = read_statement("order 1/4, 1/2, 1/8")
     kept = sum(cell(Pen(pupil, Random(seed)), asked) == "1/8 < 1/4 < 1/2" for seed in range(400))
     assert 70 < kept < 130
+
+
+def test_a_row_slips_as_often_whatever_leads_to_it() -> None:
+    """Numbers that are written with one denominator first are put in order once: that line says no order."""
+    pupil = Pupil("K01", Kind.SHAKY, slip=0.5)
+    asked = read_statement("order 1 1/6, 1 2/3, 1 3/8")
+    kept = sum(cell(Pen(pupil, Random(seed)), asked) == "1 1/6 < 1 3/8 < 1 2/3" for seed in range(400))
+    assert 70 < kept < 130

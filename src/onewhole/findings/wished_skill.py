@@ -47,6 +47,7 @@ class WishedSkill(StrEnum):
     ROUND_WHOLE = "round whole numbers"
     ROUND_DECIMALS = "round decimals"
     ORDER = "ordering"
+    ORDER_FRACTIONS = "order fractions"
     ORDER_DECIMALS = "order decimals"
     DECIMAL_NAMES = "decimals and fractions"
     TIMES_LONG = "times two digits"
@@ -85,6 +86,7 @@ WITHOUT_REGROUPING = frozenset(
         WishedSkill.ROUND_WHOLE,
         WishedSkill.ROUND_DECIMALS,
         WishedSkill.ORDER,
+        WishedSkill.ORDER_FRACTIONS,
         WishedSkill.ORDER_DECIMALS,
         WishedSkill.CONVERT,
         WishedSkill.CLOCK,

@@ -1,5 +1,6 @@
 """What a line says: a question, a comparison, numbers to be ordered, found, rounded or named anew."""
 
+from collections.abc import Iterator
 from dataclasses import dataclass
 from enum import StrEnum
 from fractions import Fraction
@@ -123,6 +124,18 @@ class NumberRow:
             return True
         found = (_sign(*pair) for pair in pairwise(self.values))
         return all(sign is wanted for sign, wanted in zip(self.signs, found, strict=True))
+
+    def with_neighbors_changed(self) -> Iterator["NumberRow"]:
+        """Yield the rows, without signs, in which two neighbors stand in each other's place.
+
+        >>> from onewhole.number.quantity import whole
+        >>> row = NumberRow((whole(3), whole(4), whole(5)))
+        >>> [[int(value) for value in other.values] for other in row.with_neighbors_changed()]
+        [[4, 3, 5], [3, 5, 4]]
+        """
+        for at in range(len(self.parts) - 1):
+            first, second = self.parts[at : at + 2]
+            yield NumberRow((*self.parts[:at], second, first, *self.parts[at + 2 :]))
 
 
 @dataclass(frozen=True, slots=True)

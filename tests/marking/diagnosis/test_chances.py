@@ -17,9 +17,11 @@ from onewhole.marking.diagnosis.chances import (
     chances,
 )
 from onewhole.marking.diagnosis.reply import OTHER, RIGHT, Reply, ReplyKind, reply
-from onewhole.statements.reading import read_answer
+from onewhole.statements.ordering_reading import number_row
+from onewhole.statements.reading import read_answer, read_quantity
 from tests.kit.odds import known
 
+EIGHT = "order 1/9, 1/8, 1/7, 1/6, 1/5, 1/4, 1/3, 1/2"
 TYPED = (
     "9 5/8 - 4 6/8",
     "3/4 ? 5/6",
@@ -28,6 +30,8 @@ TYPED = (
     "3 x 2/5",
     "5 ft 2 in - 2 ft 7 in",
     "3/8 + 2/8",
+    EIGHT,
+    "order 1/8, 1/2, 1/4",
 )
 ASKED = known(TYPED)[0]
 TABLES = [chances(asked) for asked in ASKED]
@@ -111,6 +115,28 @@ def test_beside_what_is_meant_stands_one_unit_more_or_fewer() -> None:
     beside = {reply(ASKED[0], read_answer(text)) for text in ("4 6/8", "5", "3 7/8", "5 7/8")}
     assert set(row) == beside
     assert set(row.values()) == {MILLION // 4}
+
+
+def _row(written: str) -> Reply:
+    return reply(ASKED[-1], number_row(written, 1, 1, read_quantity))
+
+
+def test_every_order_that_a_slip_leaves_is_told_apart() -> None:
+    """Beside 1/8, 1/4, 1/2 stand two orders, evenly: each change of neighbors is a reply of its own."""
+    row = TABLES[-1].beside[MEANS_RIGHT]
+    first, second = _row("1/4, 1/8, 1/2"), _row("1/8, 1/2, 1/4")
+    assert first != second
+    assert row == {first: MILLION // 2, second: MILLION // 2}
+    assert OTHER not in TABLES[-1].beside["C08"]
+    assert _row("1/4, 1/3, 1/2") == OTHER
+
+
+def test_numbers_in_order_slip_wherever_two_neighbors_are_decided() -> None:
+    """Of three numbers two are decided between, of eight seven; each keeps 0.9 of what else keeps 0.955."""
+    for typed, decided in (("order 1/8, 1/2, 1/4", 2), (EIGHT, 7)):
+        table = chances(known((typed,))[0][0])
+        right = table.of(RIGHT, MEANS_RIGHT, 100_000, CARELESS)
+        assert right == pytest.approx(MILLION * 0.955 * (0.9 / 0.955) ** decided, abs=2)
 
 
 def test_a_sign_slips_into_another_sign() -> None:

@@ -49,6 +49,7 @@ def test_every_form_has_problems_that_can_be_read(skill: WishedSkill) -> None:
         (WishedSkill.SUBTRACT_WHOLE, {Operation.SUBTRACT}),
         (WishedSkill.ADD_DECIMALS, {Operation.ADD}),
         (WishedSkill.COMPARE_FRACTIONS, {Operation.COMPARE}),
+        (WishedSkill.ORDER_FRACTIONS, {Operation.ORDER}),
         (WishedSkill.TIMES, {Operation.MULTIPLY}),
         (WishedSkill.EQUAL_FRACTIONS, {Operation.FIND}),
         (WishedSkill.OTHER_NAMES, {Operation.RENAME}),

@@ -31,6 +31,7 @@ _HEADS: Mapping[str, Mapping[Wished, str]] = MappingProxyType(
             Wished.EQUAL_FRACTIONS: "equal fractions",
             Wished.OTHER_NAMES: "mixed numbers, fractions and decimals: another name",
             Wished.COMPARE_FRACTIONS: "fractions and mixed numbers: which is more",
+            Wished.ORDER_FRACTIONS: "fractions and mixed numbers in order",
             Wished.TIMES: "a whole number times a fraction",
             Wished.TIMES_FRACTIONS: "a fraction times a fraction",
             Wished.DIVIDE_FRACTIONS: "dividing by and into unit fractions",

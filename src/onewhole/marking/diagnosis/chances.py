@@ -18,9 +18,11 @@ from onewhole.misconceptions.attempt import Outcome
 from onewhole.misconceptions.slip import Slip
 from onewhole.number.quantity import NotOnLadderError, Quantity, usual
 from onewhole.statements.listing import Listing
-from onewhole.statements.statement import NumberRow, Relation
+from onewhole.statements.statement import NumberRow, Ordering, Relation
 
 MILLION = 1_000_000
+#: Chances that are multiplied are counted in these.
+SQUARE = MILLION * MILLION
 
 #: What a pupil intends: the right answer, that of a pattern (its id), or that of an idea that is not listed,
 #: of which nothing is known or which is akin to a pattern (:func:`akin_to`).
@@ -90,7 +92,8 @@ class Chances:
     Each row adds up to a million but for rounding. ``shows`` are the patterns that can show here, ``ideas``
     those that are no slips with facts. ``where`` are the sorts of problem on which an idea that is not listed
     would act here, and ``unlisted`` the chance of a reply of each kind where it does; ``akin`` has the
-    pattern to which each intention is akin.
+    pattern to which each intention is akin. ``decided`` counts what is decided in one answer, each of which
+    may be off: of numbers in order which is more of each two neighbors, else the answer alone.
     """
 
     shows: frozenset[str]
@@ -101,9 +104,10 @@ class Chances:
     where: frozenset[ActsOn] = frozenset()
     unlisted: Mapping[ReplyKind, int] = field(default_factory=dict)
     akin: Mapping[Intention, str] = field(default_factory=dict)
+    decided: int = 1
 
     def of(self, given: Reply, intention: Intention, slip: int, slips: Slips) -> int:
-        """Return the chance per million of a reply; ``slip`` is how many answers in a million slip.
+        """Return the chance per million of a reply; ``slip`` is how many decisions in a million slip.
 
         No reply is impossible: a pupil may write anything.
         """
@@ -111,13 +115,16 @@ class Chances:
             return self.unlisted.get(given.sort, 1)
         if (pattern := self.akin.get(intention)) is not None:
             return max(1, self._akin(given, pattern))
-        kept = (MILLION - slip) * self._meant(given, intention)
-        fallen = (
-            slips.beside * self.beside[intention].get(given, 0)
-            + slips.once * self._once(given)
-            + slips.other * (MILLION if given == OTHER else 0)
+        once, other = slip * slips.once, slip * slips.other
+        own = SQUARE - once - other
+        kept = (own - slip * slips.beside) ** self.decided // own ** (self.decided - 1)
+        found = (
+            kept * self._meant(given, intention)
+            + (own - kept) * self.beside[intention].get(given, 0)
+            + once * self._once(given)
+            + other * (MILLION if given == OTHER else 0)
         )
-        return max(1, (kept + slip * fallen // MILLION) // MILLION)
+        return max(1, found // SQUARE)
 
     def fits(self, given: Reply, intention: Intention) -> bool:
         """Say whether a reply is what an intention leads to when nothing slips."""
@@ -197,8 +204,21 @@ def chances(asked: Expected) -> Chances:
     unlisted = _unlisted({given for row in rows for given in row})
     akin = {akin_to(key): key for key in ideas}
     return Chances(
-        asked.shows, ideas, meant, beside, dict(once) or {OTHER: MILLION}, where(asked), unlisted, akin
+        asked.shows,
+        ideas,
+        meant,
+        beside,
+        dict(once) or {OTHER: MILLION},
+        where(asked),
+        unlisted,
+        akin,
+        _decided(asked),
     )
+
+
+def _decided(asked: Expected) -> int:
+    statement = asked.problem.statement
+    return len(statement.parts) - 1 if isinstance(statement, Ordering) else 1
 
 
 def _unlisted(replies: Iterable[Reply]) -> dict[ReplyKind, int]:
@@ -251,7 +271,7 @@ def _beside(asked: Expected, meant: Outcome) -> dict[Reply, int]:
     if isinstance(meant, NumberRow) and isinstance(asked.problem.statement, Listing):
         return _evenly([reply(asked, row) for row in _one_left_out(meant)])
     if isinstance(meant, NumberRow):
-        return _evenly([reply(asked, row) for row in _neighbors_changed(meant)])
+        return _evenly([reply(asked, row) for row in meant.with_neighbors_changed()])
     if not isinstance(meant, Quantity):
         return {OTHER: MILLION}
     nears = [near for step in asked.steps for near in (meant.value - step, meant.value + step) if near >= 0]
@@ -263,13 +283,6 @@ def _one_left_out(meant: NumberRow) -> Iterator[NumberRow]:
     for at in range(len(meant.parts)):
         if len(meant.parts) > 1:
             yield NumberRow((*meant.parts[:at], *meant.parts[at + 1 :]))
-
-
-def _neighbors_changed(meant: NumberRow) -> Iterator[NumberRow]:
-    """Yield the rows in which two neighbors stand in each other's place."""
-    for at in range(len(meant.parts) - 1):
-        first, second = meant.parts[at : at + 2]
-        yield NumberRow((*meant.parts[:at], second, first, *meant.parts[at + 2 :]))
 
 
 def _written(like: Quantity, amount: Fraction) -> Quantity | None:

@@ -14,7 +14,7 @@ class ReplyKind(Enum):
 
     The right amount in any form; a false line just as some patterns write it; an answer just as some pattern
     writes it; what some pattern is worth, written in another way; one unit beside one of these or beside the
-    right answer; anything else.
+    right answer, or two neighbors of such an order changed; anything else.
     """
 
     RIGHT = "right"
@@ -70,6 +70,8 @@ def reply(asked: Expected, read: Outcome) -> Reply:
     written = alike(read)
     if written in asked.exact:
         return Reply(ReplyKind.WRITTEN, written)
+    if written in asked.orders:
+        return Reply(ReplyKind.NEAR, written)
     worth = amount(read)
     if worth is None:
         return OTHER

@@ -47,9 +47,10 @@ class Expected:
     is the whole number with its gap filled in, where that is another way to answer; ``steps`` are
     the units of which one more or one fewer may be a fact slip. ``exact`` goes from writing to patterns,
     ``amounts`` from amount to patterns, ``near`` from the amounts one unit off those to patterns; ``forms``
-    from writing to the patterns that only leave the right amount in a form. ``slips`` are the workings of the
-    patterns that give a wrong answer here, ``shows`` their ids. ``built`` is a structural key, equal for
-    problems of the same structure.
+    from writing to the patterns that only leave the right amount in a form. ``orders`` are the writings of
+    numbers in order in which two neighbors of the right row, or of a pattern's, stand in each other's place.
+    ``slips`` are the workings of the patterns that give a wrong answer here, ``shows`` their ids. ``built``
+    is a structural key, equal for problems of the same structure.
     """
 
     problem: Problem
@@ -61,6 +62,7 @@ class Expected:
     amounts: Mapping[Hashable, Ids]
     near: Mapping[Hashable, Ids]
     forms: Mapping[Hashable, Ids]
+    orders: frozenset[Hashable]
     slips: tuple[Slip, ...]
     shows: frozenset[str]
     built: tuple[Hashable, Needs]
@@ -148,6 +150,7 @@ def expect_worked(worked: WorkedProblem) -> Expected:
         _gathered((amount(outcome), slip) for slip in wrong for outcome in slip.outcomes),
         _gathered(near for slip in beside for near in _beside(slip, steps)),
         _gathered((alike(outcome), slip) for slip in found if slip.form for outcome in slip.outcomes),
+        _orders(statement, (right, *(slip.wrote for slip in wrong))),
         wrong,
         frozenset(slip.pattern for slip in wrong),
         (twin_key(statement), worked.needs),
@@ -161,6 +164,14 @@ def _gathered(pairs: Iterable[tuple[Hashable, Slip]]) -> dict[Hashable, Ids]:
         if key is not None:
             found.setdefault(key, {})[slip.pattern] = None
     return {key: tuple(sorted(ids, key=is_fact_slip)) for key, ids in found.items()}
+
+
+def _orders(statement: Statement, rows: Iterable[Outcome]) -> frozenset[Hashable]:
+    """Return how the rows are written that are one change of neighbors from one of these."""
+    if not isinstance(statement, Ordering):
+        return frozenset()
+    meant = (row for row in rows if isinstance(row, NumberRow))
+    return frozenset(alike(beside) for row in meant for beside in row.with_neighbors_changed())
 
 
 def is_fact_slip(pattern: str) -> bool:

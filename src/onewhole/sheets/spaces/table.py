@@ -71,6 +71,7 @@ SPACES: Mapping[WishedSkill, tuple[Space, ...]] = MappingProxyType(
         WishedSkill.ROUND_WHOLE: (rounding.of_whole_numbers,),
         WishedSkill.ROUND_DECIMALS: (rounding.of_decimals,),
         WishedSkill.ORDER: (ordering.ordering,),
+        WishedSkill.ORDER_FRACTIONS: (ordering.of_fractions, ordering.of_mixed),
         WishedSkill.ORDER_DECIMALS: (ordering.of_decimals,),
         WishedSkill.DECIMAL_NAMES: (names.of_decimals,),
         WishedSkill.CONVERT: (measures.conversions,),
