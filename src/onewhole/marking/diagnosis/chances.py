@@ -117,7 +117,7 @@ class Chances:
             return max(1, self._akin(given, pattern))
         once, other = slip * slips.once, slip * slips.other
         own = SQUARE - once - other
-        kept = (own - slip * slips.beside) ** self.decided // own ** (self.decided - 1)
+        kept: int = (own - slip * slips.beside) ** self.decided // own ** (self.decided - 1)
         found = (
             kept * self._meant(given, intention)
             + (own - kept) * self.beside[intention].get(given, 0)
