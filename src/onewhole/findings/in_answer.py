@@ -20,7 +20,8 @@ class Remark(Enum):
     """What else can be said about an answer; none of it changes the verdict.
 
     Of its form: left as one fraction, left with an overfull part, or as it may be renamed. Of its amount: one
-    unit beside right. Of what it is: its unit is missing or another, or a number stands for a sign.
+    unit beside right. Of what it is: its unit is missing, or its last one, or it is another, or a number
+    stands for a sign.
     Of numbers in order: they stand from the other end, are not those of the problem, or their signs do not
     fit.
     """
@@ -30,6 +31,7 @@ class Remark(Enum):
     MAY_BE_RENAMED = auto()
     MAY_BE_SLIP = auto()
     UNIT_MISSING = auto()
+    LAST_UNIT_MISSING = auto()
     OTHER_UNIT = auto()
     SIGN_ASKED = auto()
     NUMBER_ASKED = auto()

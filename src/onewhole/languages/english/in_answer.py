@@ -31,6 +31,8 @@ def remark_told(remark: Remark) -> Sentences:
             nodes = ("one unit more or fewer than right",)
         case Remark.UNIT_MISSING:
             nodes = ("a plain number where a measure is asked for",)
+        case Remark.LAST_UNIT_MISSING:
+            nodes = ("the last unit is missing",)
         case Remark.OTHER_UNIT:
             nodes = ("another unit than the one that is asked for",)
         case Remark.SIGN_ASKED:

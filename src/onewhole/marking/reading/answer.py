@@ -5,6 +5,7 @@ from dataclasses import dataclass, replace
 
 from onewhole.errors import InputError
 from onewhole.marking.reading.dates import fractions_of_date
+from onewhole.marking.reading.last_unit import lacks_last_unit, with_last_unit
 from onewhole.marking.reading.units import read_with_unit
 from onewhole.number.ladder import Style
 from onewhole.number.quantity import Quantity
@@ -49,7 +50,8 @@ class Written:
     """What stood in a cell, kept exactly, and what it is read as.
 
     Where the lines of a working were typed, joined by equals signs, ``chain`` has them and the last side is
-    the answer. ``other_unit`` says that a unit stands behind the number that the problem does not ask for.
+    the answer. ``other_unit`` says that a unit stands behind the number that the problem does not ask for;
+    ``last_unit_missing`` that the last of two or more was left away, as in 1 h 35.
 
     >>> read_written(" 3 3/6 ").text, read_written("-").read
     (' 3 3/6 ', Blank())
@@ -59,6 +61,7 @@ class Written:
     read: Read
     chain: Chain | None = None
     other_unit: bool = False
+    last_unit_missing: bool = False
 
     @property
     def blank(self) -> bool:
@@ -92,7 +95,20 @@ def read_written(text: str, problem: Problem | None = None) -> Written:
     try:
         return _without_unit(text, read_answer(text), problem)
     except InputError as refused:
-        return _with_lines(text) or _below_zero(text) or Written(text, Unreadable(_sentences(refused.what)))
+        return (
+            _with_lines(text)
+            or _below_zero(text)
+            or _without_last_unit(text, problem)
+            or Written(text, Unreadable(_sentences(refused.what)))
+        )
+
+
+def _without_last_unit(text: str, problem: Problem | None) -> Written | None:
+    """Read a measure whose last unit was left away where the problem says which; None for anything else."""
+    if problem is not None and (ended := with_last_unit(text, problem)) is not None:
+        return replace(read_written(ended, problem), text=text, last_unit_missing=True)
+    why = "a unit is missing behind the last number, and the problem does not say which"
+    return Written(text, Unreadable(_sentences(why))) if lacks_last_unit(text) else None
 
 
 def _without_unit(text: str, read: Answer, problem: Problem | None) -> Written:

@@ -131,8 +131,9 @@ def mark_row(
 def mark(asked: Expected, written: Written, wanted: FormWanted = ANY_FORM) -> Mark:
     """Mark one answer: any equal form is right (exact, by cross product); a wrong one gets its patterns.
 
-    An answer without its unit, or with another one, is wrong and says so. Source of "raw answer first, then
-    amount, then one fact slip": our own rule; fact slips are kept apart from ideas after VanLehn (1982).
+    An answer without its unit, or with another one, is wrong and says so; where only the last unit was left
+    away, as in 1 h 35, the amount is judged, and that is said. Source of "raw answer first, then amount, then
+    one fact slip": our own rule; fact slips are kept apart from ideas after VanLehn (1982).
 
     >>> from onewhole.marking.reading.answer import read_written
     >>> from onewhole.problems.problem import Problem
@@ -183,6 +184,7 @@ def _right(asked: Expected, written: Written, read: Outcome, wanted: FormWanted)
         *([full] if full else []),
         *([Remark.MAY_BE_RENAMED] if renamed else []),
         *([Remark.UNIT_MISSING] if missing else []),
+        *_of_last_unit(written),
     )
     return Mark(label, written, Verdict.FORM if missed else Verdict.RIGHT, forms, None, remarks, renamed)
 
@@ -226,7 +228,8 @@ def _wrong(asked: Expected, written: Written, read: Outcome) -> Mark:
     tier, patterns = _fits(asked, read)
     if written.chain is not None and (lines := line_patterns(asked, written.chain)):
         tier, patterns = Tier.LINE, lines
-    remarks = (*_remarks(asked, read), *([Remark.OTHER_UNIT] if written.other_unit else []))
+    other = [Remark.OTHER_UNIT] if written.other_unit else []
+    remarks = (*_remarks(asked, read), *other, *_of_last_unit(written))
     return Mark(asked.problem.label, written, Verdict.WRONG, patterns, tier, remarks)
 
 
@@ -274,6 +277,10 @@ def _of_unit(read: Quantity | WithMinus) -> list[Remark]:
     if read.kind is not Kind.NUMBER:
         return [Remark.OTHER_UNIT]
     return [] if isinstance(read, Quantity) and read.ladder.mark else [Remark.UNIT_MISSING]
+
+
+def _of_last_unit(written: Written) -> list[Remark]:
+    return [Remark.LAST_UNIT_MISSING] if written.last_unit_missing else []
 
 
 def _of_list(asked: Listing, read: Outcome) -> list[Remark]:
