@@ -107,6 +107,7 @@ READERS = {
     "marking/reading/answer.py": CELL,
     "marking/reading/answers_table.py": FILE,
     "marking/reading/asked.py": "a problem that was asked: idle blanks are taken off",
+    "marking/reading/last_unit.py": CELL,
     "marking/reading/tables/class_names.py": FILE,
     "marking/reading/dates.py": CELL,
     "marking/reading/tables/cutting.py": FILE,
