@@ -9,6 +9,7 @@ from onewhole.marking.reading.expected import expect
 from onewhole.marking.reading.mark import Mark, Verdict, mark
 from onewhole.notations.sentences.text import text_of
 from onewhole.notations.text import text
+from onewhole.number.quantity import Quantity
 from onewhole.problems.problem import Problem
 from onewhole.statements.reading import read_statement
 
@@ -35,6 +36,7 @@ def marked(typed: str, written: str) -> Mark:
 def test_the_next_smaller_unit_of_the_problem_is_meant(typed: str, written: str, read: str) -> None:
     """The amount is right, the text is kept, and the teacher is told that the unit is missing."""
     found = marked(typed, written)
+    assert isinstance(found.written.read, Quantity)
     assert text(found.written.read) == read
     assert (found.verdict, found.written.text) == (Verdict.RIGHT, written)
     assert found.written.last_unit_missing
