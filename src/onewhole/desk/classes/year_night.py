@@ -1,6 +1,6 @@
 """A night of a year composed: when its day comes, with what the class has shown meanwhile."""
 
-from collections.abc import Collection, Container, Hashable, Iterable, Iterator, Sequence
+from collections.abc import Collection, Hashable, Iterable, Iterator, Sequence
 from contextlib import suppress
 from dataclasses import dataclass, replace
 from fractions import Fraction
@@ -46,6 +46,8 @@ LOOKED_AT, SEARCHED = 6, 200
 FEWEST = 3
 #: So many problems for each of a page stay free to choose from.
 KEPT_FREE = 3
+#: Problems of a skill are drawn so many times over in search of new ones, each time with another seed.
+DRAWS, ANOTHER_DRAW = 6, 100
 
 
 class NoPageError(InputError):
@@ -106,7 +108,7 @@ def compose_night(
         questions=tuple(questions),
         seed=night.of.week,
     )
-    wishes = replace(wishes, avoid=_avoided(wishes, before))
+    wishes = _fresh(wishes, before, gone)
     sheet, told = _fitting(wishes, header)
     if night.own and night.of.stories:
         sheet = _told(sheet, night, year.minutes)
@@ -114,19 +116,30 @@ def compose_night(
     return NightComposed(sheet, minutes, told)
 
 
-def _avoided(wishes: Wishes, before: Collection[str]) -> tuple[str, ...]:
-    """Return the problems of earlier nights that could come again, the latest first, while there is room.
+def _fresh(wishes: Wishes, before: Collection[str], gone: Collection[Hashable]) -> Wishes:
+    """Return the wishes for a page of which no problem is a twin of one of the year, while there are others.
 
-    Where a skill has few problems, those of the nights longest ago may come again.
+    Of the problems that are drawn for the week those are avoided of which a twin stood on an earlier night.
+    Where too few are left, others are drawn, a few times over; where all of these are used up, problems of
+    the nights longest ago may come again, the oldest first.
     """
+    latest = tuple(reversed(tuple(before)))
     if wishes.skill in LIKE:
-        could: Container[str] = {one for one in before if _is_like(one)}
-        most = len(before)
-    else:
-        drawn = [one.typed for one in draw(wishes).problems]
-        could, most = set(drawn), max(0, len(drawn) - KEPT_FREE * wishes.number)
-    latest = (one for one in reversed(tuple(before)) if one in could)
-    return tuple(islice(with_room_to_avoid(latest), most))
+        return replace(wishes, avoid=tuple(with_room_to_avoid(filter(_is_like, latest))))
+    since = {twin: at for at, twin in reversed(list(enumerate(map(_twin, latest))))}
+    best, fewest = wishes, None
+    for again in range(DRAWS):
+        asked = replace(wishes, seed=wishes.seed + again * ANOTHER_DRAW)
+        drawn = draw(asked).problems
+        used = sorted((one for one in drawn if one.twin in gone), key=lambda one: since[one.twin])
+        most = max(0, len(drawn) - KEPT_FREE * wishes.number)
+        avoided = tuple(with_room_to_avoid(one.typed for one in used[:most]))
+        left = len(used) - len(avoided)
+        if fewest is None or left < fewest:
+            best, fewest = replace(asked, avoid=avoided), left
+        if not left:
+            break
+    return best
 
 
 @lru_cache(maxsize=8192)
