@@ -7,8 +7,8 @@ from onewhole.sheets.spaces.amounts import fractions, mixed_numbers, unlike_pair
 from onewhole.sheets.spaces.form import ProblemForm
 from onewhole.sheets.wishes import Wishes
 
-#: The largest denominator that is multiplied, so that the pieces of the product are not too fine; our own.
-MOST_TIMES = 6
+#: So many pieces make a whole of a product at most, so that they are not too fine: fifths of eighths; our own.
+MOST_PIECES = 40
 
 
 def below_one(wishes: Wishes) -> Iterator[ProblemForm]:
@@ -44,11 +44,13 @@ def times(wishes: Wishes) -> Iterator[ProblemForm]:
 
 def times_fractions(wishes: Wishes) -> Iterator[ProblemForm]:
     """Yield a fraction times a fraction: 5.NF.B.4.a (CCSSM 2010)."""
-    small = [one for one in wishes.denominators if one <= MOST_TIMES] or wishes.denominators[:1]
-    parts = [part for one in small for part in fractions(one, simplest=True)]
-    pairs = [
-        (one, other) if at % 2 else (other, one) for at, (one, other) in enumerate(combinations(parts, 2))
+    parts = [(one, part) for one in wishes.denominators for part in fractions(one, simplest=True)]
+    even = [
+        (first, second)
+        for (one, first), (other, second) in combinations(parts, 2)
+        if one * other <= max(MOST_PIECES, min(wishes.denominators) ** 2)
     ]
+    pairs = [(one, other) if at % 2 else (other, one) for at, (one, other) in enumerate(even)]
     yield ProblemForm("{0}", (tuple(f"{one} x {other}" for one, other in pairs),))
 
 
