@@ -7,7 +7,7 @@ from onewhole.sheets.spaces.amounts import fractions, mixed_numbers, unlike_pair
 from onewhole.sheets.spaces.form import ProblemForm
 from onewhole.sheets.wishes import Wishes
 
-#: So many pieces make a whole of a product at most, so that they are not too fine: fifths of eighths; our own.
+#: A whole of a product has so many pieces at most, so that they are not too fine (1/5 x 1/8); our own.
 MOST_PIECES = 40
 
 
