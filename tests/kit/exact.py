@@ -3,15 +3,19 @@
 Nothing here calls the weighing of the program, so that a fault there cannot hide.
 """
 
+import operator
+from collections import Counter
 from decimal import ROUND_HALF_UP, Decimal
 from fractions import Fraction
 from itertools import pairwise
+from statistics import mean, multimode
 from typing import assert_never
 
 from onewhole.number.quantity import Quantity
 from onewhole.number.unit import Kind
 from onewhole.statements.expression import Expression, InBrackets, Over, Quotient, Sum, Times, WithRemainder
 from onewhole.statements.gap import HOLE, Gap
+from onewhole.statements.line_plot import Bound, PlotAsk, PlotQuestion
 from onewhole.statements.listing import Listing
 from onewhole.statements.rounding import Rounding
 from onewhole.statements.statement import Comparison, MissingNumber, NumberRow, Ordering
@@ -107,7 +111,39 @@ def keeps(says: LineContent, wanted: Fraction | str | tuple[Fraction, ...]) -> b
         return isinstance(wanted, Fraction) and true_with(says, wanted)
     if isinstance(says, Rounding):
         return rounded(says) == wanted
+    if isinstance(says, PlotQuestion):
+        return plotted(says) == wanted
     return amount(says) == wanted
+
+
+def plotted(asked: PlotQuestion) -> Fraction:
+    """Answer what is asked of a line plot from its measurements one by one, tallied by a Counter."""
+    tally = Counter({quantity.value: count for quantity, count in asked.plot.marks})
+    every = sorted(tally.elements())
+    if asked.among is not None:
+        own, holds = asked.among.value.value, _BOUNDS[asked.among.bound]
+        every = [one for one in every if holds(one, own)]
+    match asked.asks:
+        case PlotAsk.COUNT:
+            return Fraction(len(every))
+        case PlotAsk.TOTAL:
+            return sum(every, Fraction(0))
+        case PlotAsk.SHARE:
+            return mean(every)
+        case PlotAsk.MOST:
+            (most,) = multimode(every)
+            return most
+        case PlotAsk.SPREAD:
+            return every[-1] - every[0]
+
+
+_BOUNDS = {
+    Bound.EXACTLY: operator.eq,
+    Bound.MORE: operator.gt,
+    Bound.LESS: operator.lt,
+    Bound.AT_LEAST: operator.ge,
+    Bound.AT_MOST: operator.le,
+}
 
 
 def rounded(says: Rounding) -> Fraction:

@@ -11,6 +11,7 @@ from onewhole.languages.english.words import count_words
 from onewhole.number.quantity import Quantity, with_mark
 from onewhole.number.unit import Kind, unit_marked
 from onewhole.statements.expression import Expression, kind, quantities, value
+from onewhole.statements.line_plot import PlotQuestion
 from onewhole.statements.listing import Listing
 from onewhole.statements.rounding import Rounding
 from onewhole.statements.statement import (
@@ -119,7 +120,7 @@ def line_of(read: Statement) -> LineContent:
     match read:
         case Question(amount) | AnotherName(amount):
             return amount
-        case Comparison() | Ordering() | MissingNumber() | Rounding() | Listing():
+        case Comparison() | Ordering() | MissingNumber() | Rounding() | Listing() | PlotQuestion():
             return read
 
 
@@ -147,6 +148,8 @@ def sides(says: LineContent) -> tuple[Expression, ...]:
             return parts
         case MissingNumber():
             return says.rest, *(part for part, _ in says.beside)
+        case PlotQuestion(plot, _, among):
+            return *(one for one, _ in plot.marks), *((among.value,) if among else ())
         case Listing(_, number, most):
             return (number,) if most is None else (number, most)
         case Rounding(number, _, between, gives):

@@ -21,6 +21,7 @@ from onewhole.statements.expression import (
     value,
 )
 from onewhole.statements.gap import Gap
+from onewhole.statements.line_plot import PlotQuestion
 from onewhole.statements.listing import Listing
 from onewhole.statements.rounding import Rounding
 from onewhole.statements.statement import (
@@ -233,6 +234,10 @@ class Belongings:
                 for part in (*sides(says), says.low, says.high):
                     self._expression(part)
                 self.units.add(says.to)
+            case PlotQuestion():
+                self.numbers |= {count for _, count in says.plot.marks} | {says.plot.many}
+                for part in (*sides(says), says.leads_to):
+                    self._expression(part)
             case Listing(_, number, most):
                 for quantity in (number, *((most,) if most else ())):
                     self._quantity(quantity)

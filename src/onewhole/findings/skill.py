@@ -22,6 +22,7 @@ class Skill(Enum):
     TIMES = auto()
     DIVIDE = auto()
     STEPS = auto()
+    LINE_PLOTS = auto()
     FACTORS = auto()
     COMPARE = auto()
     FIND = auto()

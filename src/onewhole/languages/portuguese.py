@@ -15,6 +15,7 @@ from onewhole.number.name_wanted import NumberForm
 from onewhole.number.unit import Unit
 from onewhole.problems.needs import Operation
 from onewhole.sentences.node import Thing
+from onewhole.statements.line_plot import Bound, PlotAsk
 from onewhole.statements.row import Sign
 
 _SMALL = (
@@ -115,6 +116,16 @@ _NUMBERS = NumberTables(
     asks_order="coloque em ordem",
     asks_factors="fatores de",
     asks_multiples="múltiplos de",
+    line_plot="gráfico de pontos",
+    asks_of_plot={
+        PlotAsk.COUNT: "ache quantos são ao todo", PlotAsk.TOTAL: "ache o total",
+        PlotAsk.SHARE: "ache quanto cada um tem se o total é repartido por igual",
+        PlotAsk.MOST: "ache o valor mais comum", PlotAsk.SPREAD: "ache a diferença entre o maior e o menor",
+    },
+    bounds={
+        Bound.EXACTLY: "que medem", Bound.MORE: "que medem mais de", Bound.LESS: "que medem menos de",
+        Bound.AT_LEAST: "que medem pelo menos", Bound.AT_MOST: "que medem no máximo",
+    },
     asks_round="arredonde",
     falling=("do maior", "ao menor"),
     rising=("do menor", "ao maior"),
@@ -130,6 +141,7 @@ _HOME = HomeMessages(
         Operation.ORDER: "colocamos números em ordem",
         Operation.FIND: "procuramos um número que falta",
         Operation.ROUND: "arredondamos números",
+        Operation.READ: "lemos gráficos de pontos",
         Operation.MULTIPLY: "multiplicamos",
         Operation.DIVIDE: "repartimos em partes iguais",
         Operation.RENAME: "escrevemos números de outra forma",
@@ -165,6 +177,7 @@ _HOME = HomeMessages(
     other_way="de que outra forma você pode escrever a mesma quantidade",
     both_sides="que número faz os dois lados iguais",
     least="qual número é o menor e como você vê isso",
+    each_mark="o que cada marca representa e de quais marcas se trata",
     between="entre quais dois números ele está e de qual está mais perto",
     pieces_in_one="quantas partes tem {one}",
     ones_in_ten="quantas {ones} tem {ten}",

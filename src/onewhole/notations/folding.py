@@ -10,7 +10,7 @@ from onewhole.number.digits import in_digits, named_places
 from onewhole.number.ladder import Style
 from onewhole.number.quantity import Quantity
 from onewhole.statements.row import Piece, Sign, row
-from onewhole.statements.wording import FromEnd, ToNearest
+from onewhole.statements.wording import FromEnd, OfPlot, ToNearest
 from onewhole.statements.writable import Writable
 
 #: A piece of a line, or one named place of a number in place words: "3 hundreds".
@@ -74,6 +74,12 @@ def chunks(thing: Writable, where: Break, language: Language = ENGLISH) -> tuple
                 found.append([])
             case ToNearest() | FromEnd() if where is Break.PLACE:
                 found += [[part] for part in language.line.wording(piece)]
+                continue
+            case OfPlot() if where is Break.PLACE:
+                first, *others = language.line.wording(piece)
+                found.append([first.capitalize()])
+                found += [[part] for part in others]
+                found.append([])
                 continue
             case ToNearest() | FromEnd():
                 found.append([])

@@ -11,12 +11,13 @@ from onewhole.number.digits import in_digits, named_places
 from onewhole.number.impossible import Impossible
 from onewhole.number.ladder import Style
 from onewhole.number.name_wanted import NumberForm
-from onewhole.number.quantity import Quantity
+from onewhole.number.quantity import Quantity, with_mark
 from onewhole.number.unit import CENT, DOLLAR
 from onewhole.number.with_minus import WithMinus
 from onewhole.statements.gap import HOLE, Gap
+from onewhole.statements.line_plot import LinePlot, PlotQuestion
 from onewhole.statements.row import Blanks, FlatPiece, Part, Sign, flat
-from onewhole.statements.wording import FromEnd, Phrase, ToNearest
+from onewhole.statements.wording import FromEnd, OfPlot, Phrase, ToNearest
 from onewhole.statements.writable import Writable
 
 _THREE = 3
@@ -92,7 +93,15 @@ def _plain(digits: str) -> str:
 
 
 def _line(thing: Writable, spell: Spell, said: LineWords) -> str:
-    return "".join(_spelt(piece, spell, said) for piece in flat(thing)).strip()
+    asked = "".join(_spelt(piece, spell, said) for piece in flat(thing)).strip()
+    return f"{_plotted(thing.plot, spell, said)}; {asked}" if isinstance(thing, PlotQuestion) else asked
+
+
+def _plotted(plot: LinePlot, spell: Spell, said: LineWords) -> str:
+    """Write each value of a line plot with how often it was found; the unit stands behind the last one."""
+    unit = {plot.marks[-1][0]: plot.marks[-1][0]}
+    told = (f"{_spelt(unit.get(value, with_mark(value, '')), spell, said)}: {n}" for value, n in plot.marks)
+    return f"{said.wordings(Phrase.PLOT)} {', '.join(told)}"
 
 
 def _spelt(piece: FlatPiece, spell: Spell, said: LineWords) -> str:
@@ -101,7 +110,7 @@ def _spelt(piece: FlatPiece, spell: Spell, said: LineWords) -> str:
             return f" {said.until} "
         case Sign():
             return _CLOSE_UP.get(piece, f" {piece.value} ")
-        case Phrase() | ToNearest() | FromEnd():
+        case Phrase() | ToNearest() | FromEnd() | OfPlot():
             return f" {said.wordings(piece)} "
         case Quantity():
             return _quantity(piece, spell, said)

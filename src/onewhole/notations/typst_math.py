@@ -23,7 +23,7 @@ from onewhole.number.with_minus import WithMinus
 from onewhole.statements.expression import Over
 from onewhole.statements.gap import HOLE, Gap
 from onewhole.statements.row import Blanks, Number, Part, Sign, row
-from onewhole.statements.wording import FromEnd, Phrase, ToNearest
+from onewhole.statements.wording import FromEnd, OfPlot, Phrase, ToNearest
 from onewhole.statements.writable import Writable
 
 #: The gap between the two parts of a measure.
@@ -83,6 +83,9 @@ def _piece(piece: Bit, language: Language) -> str:
             return f'med "{language.line.forms[piece]}"'
         case Phrase():
             return f'"{language.line.wordings(piece).capitalize()}"'
+        case OfPlot():
+            first, *others = language.line.wording(piece)
+            return " ".join((f'"{first.capitalize()}"', *(f'fold "{part}"' for part in others)))
         case ToNearest() | FromEnd():
             return " ".join(f'fold "{part}"' for part in language.line.wording(piece))
         case Over(above, below):

@@ -27,6 +27,7 @@ from onewhole.pictures.limits import (
     NotDrawnError,
     PicturePaper,
 )
+from onewhole.pictures.line_plot import line_plot
 from onewhole.pictures.measured_out import MOST_GROUPS
 from onewhole.pictures.number_line import number_line, ruler
 from onewhole.pictures.parts import part_whole
@@ -44,6 +45,7 @@ from onewhole.pictures.unpictured import (
     NoArea,
     NoPartsOfWhole,
     NoPlaceOnLine,
+    NoPlot,
     NoRoom,
     NoShares,
     NoTensAndOnes,
@@ -52,6 +54,7 @@ from onewhole.pictures.unpictured import (
     NotInColumns,
     NotOnRuler,
     NotPlaceByPlace,
+    OnlyPlot,
     SeveralSteps,
     TooManyJumps,
     TooManyParts,
@@ -62,6 +65,7 @@ from onewhole.pictures.unpictured import (
     Unpictured,
 )
 from onewhole.statements.expression import quantities
+from onewhole.statements.line_plot import PlotQuestion
 from onewhole.statements.listing import Listing, ListSort
 from onewhole.statements.rounding import Rounding
 from onewhole.statements.statement import AnotherName, Comparison, MissingNumber, Ordering, Question
@@ -166,6 +170,8 @@ def _order(working: Working) -> tuple[PictureKind, ...]:
     """Return the pictures in the order in which they are tried."""
     if isinstance(working.statement, Rounding):
         return (PictureKind.LINE,)
+    if isinstance(working.statement, PlotQuestion):
+        return (PictureKind.PLOT,)
     if quotient_of(working) is not None:
         return (
             PictureKind.COLUMNS,
@@ -206,6 +212,8 @@ def _asked(working: Working) -> tuple[Quantity, ...]:
             return (*quantities(left), *quantities(right))
         case Ordering(parts):
             return parts
+        case PlotQuestion():
+            return quantities(working.statement.leads_to)
         case MissingNumber(rest):
             return quantities(rest)
         case Rounding(number) | Listing(_, number):
@@ -216,6 +224,8 @@ def _asked(working: Working) -> tuple[Quantity, ...]:
 
 def _why(working: Working, kind: PictureKind, paper: PicturePaper) -> Unpictured | None:
     """Return why a picture cannot be drawn; the last check is to draw it."""
+    if isinstance(working.statement, PlotQuestion) and kind is not PictureKind.PLOT:
+        return OnlyPlot()
     if _in_steps(working) and kind not in OF_STEPS:
         return SeveralSteps()
     counted = _as_counted(working, kind)
@@ -246,6 +256,8 @@ def _why(working: Working, kind: PictureKind, paper: PicturePaper) -> Unpictured
             )
         case PictureKind.COLUMNS:
             why = None if squared_states(counted) else NotInColumns()
+        case PictureKind.PLOT:
+            why = None if isinstance(counted.statement, PlotQuestion) else NoPlot()
         case _:
             assert_never(kind)
     if why is not None:
@@ -303,6 +315,8 @@ def _draw(working: Working, kind: PictureKind, paper: PicturePaper) -> Picture:
             return area(working) if quotient_of(working) is None else shared_area(working)
         case PictureKind.COLUMNS:
             return squared(working)
+        case PictureKind.PLOT:
+            return line_plot(working, paper)
         case _:
             assert_never(kind)
 

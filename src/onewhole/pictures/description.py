@@ -234,6 +234,29 @@ class DivisionRow:
     left: Count | None
 
 
+@dataclass(frozen=True, slots=True)
+class PlotFrom:
+    """A line plot, and the two ends of its axis."""
+
+    first: Quantity
+    last: Quantity
+
+
+@dataclass(frozen=True, slots=True)
+class StackOf:
+    """How many marks stand above a value."""
+
+    value: Quantity
+    count: int
+
+
+@dataclass(frozen=True, slots=True)
+class Framed:
+    """The values whose marks are framed."""
+
+    values: tuple[Quantity, ...]
+
+
 Description = (
     Shown
     | StillThere
@@ -265,6 +288,9 @@ Description = (
     | DividedInColumns
     | WrittenOver
     | DivisionRow
+    | PlotFrom
+    | StackOf
+    | Framed
 )
 
 
@@ -284,6 +310,12 @@ def amounts(described: Description) -> tuple[Caption, ...]:
             return told
         case DivisionRow(taken, left):
             return tuple([one for one in (taken, left) if one is not None])
+        case Framed(values):
+            return values
+        case StackOf(one, _):
+            return (one,)
+        case PlotFrom(first, last):
+            return first, last
         case SplitInto(number, parts):
             return (number, *parts)
         case OneJump(one) | JumpEnds(one) | MarkAt(one) | Halfway(one) | RoundedTo(one):

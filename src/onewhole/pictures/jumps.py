@@ -33,6 +33,7 @@ from onewhole.working.reasons.jumping import (
 from onewhole.working.reasons.listing import InListing
 from onewhole.working.reasons.multiplying import Multiplying, TurnedRound
 from onewhole.working.reasons.ordering import InOrdering
+from onewhole.working.reasons.plotting import InPlot
 from onewhole.working.reasons.regrouping import Regrouping
 from onewhole.working.reasons.renaming import Renaming
 from onewhole.working.reasons.rounding import InRounding
@@ -195,6 +196,7 @@ Still = (
     | Dividing
     | Stepping
     | InListing
+    | InPlot
 )
 
 

@@ -21,6 +21,7 @@ class PictureKind(Enum):
     SHARES = "shares"
     AREA = "area"
     COLUMNS = "columns"
+    PLOT = "line plot"
 
 
 @dataclass(frozen=True, slots=True)
@@ -41,9 +42,9 @@ class Picture:
         """Return the scene for a still picture.
 
         It is the one with most pieces crossed out, or the one with the blank still open, or else the last;
-        of columns and shares it is the last, where all is written or given out.
+        of columns, shares and a line plot it is the last, where all is written or given out.
         """
-        if self.kind in {PictureKind.COLUMNS, PictureKind.SHARES}:
+        if self.kind in {PictureKind.COLUMNS, PictureKind.SHARES, PictureKind.PLOT}:
             return self.scenes[-1]
         if self.kind is PictureKind.BAR:
             return self.scenes[0]

@@ -13,6 +13,7 @@ from onewhole.number.quantity import Quantity
 from onewhole.number.unit import ONE, Kind, Unit
 from onewhole.pictures.limits import NotDrawnError
 from onewhole.statements.expression import Expression, Over, Sum, Term, Times, kind, plus, quantities, value
+from onewhole.statements.line_plot import PlotQuestion
 from onewhole.statements.listing import Listing
 from onewhole.statements.rounding import Rounding
 from onewhole.statements.statement import (
@@ -196,7 +197,7 @@ def whole_unit(working: Working) -> Unit:
 def state_of(line: Line, whole: Unit, before: QuantityState | None) -> QuantityState | None:
     """Return the state at one line, after the state ``before``; None where nothing changes."""
     says = line.says
-    if isinstance(line.because, SAID_ONLY) or isinstance(says, Rounding | Listing):
+    if isinstance(line.because, SAID_ONLY) or isinstance(says, Rounding | Listing | PlotQuestion):
         return None
     if isinstance(says, Comparison):
         return None if before and len(before.heaps) != PAIR else _compared(line, says, whole, before)
@@ -257,6 +258,8 @@ def _sides(says: LineContent) -> tuple[Expression, ...]:
             return (says.rest,)
         case Rounding(number) | Listing(_, number):
             return (number,)
+        case PlotQuestion():
+            return (says.leads_to,)
         case _:
             return (says,)
 

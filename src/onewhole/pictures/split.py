@@ -13,6 +13,7 @@ from onewhole.pictures.limits import NotDrawnError
 from onewhole.pictures.picture import Picture, PictureKind
 from onewhole.pictures.scene import Piece, Scene, Stroke, Words
 from onewhole.statements.expression import Expression, Quotient, Sum
+from onewhole.statements.line_plot import PlotQuestion
 from onewhole.statements.listing import Listing
 from onewhole.statements.rounding import Rounding
 from onewhole.statements.statement import Comparison, MissingNumber, NumberRow, Ordering
@@ -106,6 +107,8 @@ def _side(line: Line) -> Expression:
             return line.says.parts[0]
         case Rounding(number) | Listing(_, number):
             return number
+        case PlotQuestion():
+            return line.says.leads_to
         case Quotient(Quantity() as shared, _):
             return shared
         case _:

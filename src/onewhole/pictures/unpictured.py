@@ -109,6 +109,16 @@ class SeveralSteps:
     """Several steps are worked one after another, and a picture of one of them does not show the others."""
 
 
+@dataclass(frozen=True, slots=True)
+class NoPlot:
+    """Nothing is asked of a line plot."""
+
+
+@dataclass(frozen=True, slots=True)
+class OnlyPlot:
+    """What is asked of a line plot is seen on the plot itself."""
+
+
 #: Every reason why a picture does not suit a working.
 Unpictured = (
     TooManyParts
@@ -128,5 +138,7 @@ Unpictured = (
     | TooManyShares
     | NotInColumns
     | SeveralSteps
+    | NoPlot
+    | OnlyPlot
     | NoRoom
 )

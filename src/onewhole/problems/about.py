@@ -37,6 +37,7 @@ class About:
 
 #: What a problem with several operations is about: the first of these that it has.
 _FIRST = (
+    Operation.READ,
     Operation.ROUND,
     Operation.FIND,
     Operation.RENAME,

@@ -15,6 +15,7 @@ from onewhole.number.unit import CENT_PLACES, DOLLAR, MEASURES, Kind
 from onewhole.problems.numbers import numbers_of
 from onewhole.statements.clock_sides import time_asked
 from onewhole.statements.expression import Expression, kind, quantities, value
+from onewhole.statements.line_plot import PlotQuestion
 from onewhole.statements.listing import Listing
 from onewhole.statements.rounding import Rounding, on_rung
 from onewhole.statements.statement import (
@@ -28,6 +29,7 @@ from onewhole.statements.statement import (
     gap_amount,
     relation,
 )
+from onewhole.working.line_plot import plot_found
 from onewhole.working.listing import listed
 from onewhole.working.not_worked import NotWorkedError
 from onewhole.working.questions import DoesNotSuitError, steps_found
@@ -76,6 +78,8 @@ def answer(statement: Statement) -> RightAnswer:
             return named_as(number, wanted)
         case Listing():
             return listed(statement)
+        case PlotQuestion():
+            return plot_found(statement)
         case Rounding():
             return on_rung(statement, int(statement.rounded / statement.to.size))
         case _:

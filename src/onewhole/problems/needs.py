@@ -24,6 +24,7 @@ from onewhole.statements.expression import (
     value,
 )
 from onewhole.statements.gap import HOLE, Gap
+from onewhole.statements.line_plot import PlotQuestion
 from onewhole.statements.listing import Listing
 from onewhole.statements.rounding import Rounding
 from onewhole.statements.statement import (
@@ -52,6 +53,7 @@ class Operation(Enum):
     FIND = "find"
     RENAME = "rename"
     ROUND = "round"
+    READ = "read"
 
 
 #: Of numbers that are added or taken away it is worth saying that nothing is regrouped.
@@ -111,6 +113,9 @@ def needs(statement: Statement) -> Needs:
             return _needs_of_gap(statement)
         case AnotherName(number, wanted):
             return _needs((number,), {Operation.RENAME}, _renamed(number, wanted))
+        case PlotQuestion():
+            read = statement.leads_to
+            return _needs((read,), {Operation.READ} | _operations(read), *_regrouped(read))
         case Listing(_, number):
             return _needs((number,), {Operation.MULTIPLY}, 0)
         case Rounding(number):

@@ -17,6 +17,7 @@ from onewhole.statements.expression import (
     in_brackets,
     quantities,
 )
+from onewhole.statements.line_plot import LinePlot, PlotQuestion
 from onewhole.statements.listing import Listing
 from onewhole.statements.rounding import Rounding
 from onewhole.statements.sides import sides
@@ -67,6 +68,9 @@ def with_numbers(statement: Statement, numbers: Sequence[Quantity]) -> Statement
             return replace(statement, rest=rest, beside=beside)
         case AnotherName(_, wanted):
             return AnotherName(next(supply), wanted)
+        case PlotQuestion(plot, asks, among):
+            marks = tuple((next(supply), count) for _, count in plot.marks)
+            return PlotQuestion(LinePlot(marks), asks, replace(among, value=next(supply)) if among else None)
         case Listing(sort, _, most):
             return Listing(sort, next(supply), None if most is None else next(supply))
         case Rounding():

@@ -5,6 +5,7 @@ from onewhole.number.ladder import Style
 from onewhole.number.unit import Kind
 from onewhole.problems.needs import Needs, Operation, needs
 from onewhole.problems.numbers import numbers_of
+from onewhole.statements.line_plot import PlotQuestion
 from onewhole.statements.listing import Listing
 from onewhole.statements.statement import Question, Statement
 from onewhole.working.steps.work_steps import has_steps
@@ -20,6 +21,8 @@ def skill(statement: Statement) -> Skill:
     asked = needs(statement)
     if isinstance(statement, Question) and has_steps(statement.asked):
         return Skill.STEPS
+    if isinstance(statement, PlotQuestion):
+        return Skill.LINE_PLOTS
     if isinstance(statement, Listing):
         return Skill.FACTORS
     if Operation.ROUND in asked.operations:

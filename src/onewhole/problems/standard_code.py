@@ -13,6 +13,7 @@ from onewhole.problems.about import About, Units, about
 from onewhole.problems.needs import Needs, Operation, needs
 from onewhole.problems.numbers import numbers_of
 from onewhole.statements.expression import Expression, InBrackets, Times
+from onewhole.statements.line_plot import PlotAsk, PlotQuestion
 from onewhole.statements.listing import Listing
 from onewhole.statements.statement import AnotherName, Question, Statement
 from onewhole.working.steps.work_steps import has_steps
@@ -38,6 +39,8 @@ def standard_code(statement: Statement, grade: int = 4, *, story: bool = False) 
     """
     if isinstance(statement, Question) and has_steps(statement.asked):
         return "3.OA.B.5" if _only_multiplied(statement.asked) else "5.OA.A.1"
+    if isinstance(statement, PlotQuestion):
+        return _of_plot(statement, grade)
     if isinstance(statement, Listing):
         return "4.OA.B.4"
     wanted, numbers = needs(statement), numbers_of(statement)
@@ -62,6 +65,13 @@ def standard_code(statement: Statement, grade: int = 4, *, story: bool = False) 
             return _joined(found.units, wanted, numbers, grade, story=story)
         case _:
             return _compared(found.units, numbers)
+
+
+def _of_plot(asked: PlotQuestion, grade: int) -> str:
+    """Return the code of a line plot: totals are shared out in grade 5, and grade 3 only makes and reads it."""
+    if grade >= FIFTH or asked.asks is PlotAsk.SHARE:
+        return "5.MD.B.2"
+    return "3.MD.B.4" if grade <= THIRD else "4.MD.B.4"
 
 
 def _only_multiplied(asked: Expression) -> bool:

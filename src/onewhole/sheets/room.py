@@ -18,6 +18,7 @@ from onewhole.problems.problem import Problem
 from onewhole.problems.worked import WorkedProblem
 from onewhole.sheets.handwriting import BAR_MM, LINE_MM, written
 from onewhole.sheets.header import CornerMarks, Header, Paper, PictureSetting, Print
+from onewhole.statements.line_plot import PlotQuestion
 from onewhole.statements.listing import Listing
 from onewhole.statements.rounding import Rounding
 from onewhole.statements.statement import AnotherName, Comparison, MissingNumber, Ordering, Question
@@ -229,7 +230,7 @@ def _answer(worked: WorkedProblem, header: Header) -> WorkPlace:
         case Ordering() | Listing():
             rows = ceil(width / ROW_OF_NUMBERS_MM)
             width, height = min(max(width, ANSWER_MM), ROW_OF_NUMBERS_MM), rows * height
-        case Question() | Rounding():
+        case Question() | Rounding() | PlotQuestion():
             width = max(width, ANSWER_MM)
         case AnotherName() if over_a_line(worked.problem, header.marks):
             width = max(width, ANSWER_MM)
@@ -260,7 +261,7 @@ def over_a_line(problem: Problem, marks: CornerMarks = CornerMarks.NONE) -> bool
     (False, True)
     """
     match problem.statement:
-        case Question() | Rounding() | Ordering() | Listing():
+        case Question() | Rounding() | Ordering() | Listing() | PlotQuestion():
             return True
         case MissingNumber():
             return bool(problem.story)

@@ -21,7 +21,9 @@ _VULGAR = "[\u00bc-\u00be\u2150-\u215e]"
 _NUMBER = re.compile(rf"[0-9][0-9.,]*(?:[ -]?(?:[0-9]+[/\u2044][0-9]+|{_VULGAR})|[/\u2044][0-9]+)?|{_VULGAR}")
 _WORD = re.compile(r"[A-Za-z\u2019']{2,}")
 #: A problem may begin with a word that says what to do with a number.
-_ASKS = re.compile(r"\s*(?:round\s+\$?[0-9.]|(?:put\s+in\s+)?order\b.*[0-9])", re.IGNORECASE)
+_ASKS = re.compile(
+    r"\s*(?:round\s+\$?[0-9.]|(?:(?:put\s+in\s+)?order|(?:line\s+)?plot)\b.*[0-9])", re.IGNORECASE
+)
 #: A line is words, and no problem with a slip of the keys, from so many words on that no problem has.
 FEWEST_WORDS = 2
 # The dot or dash of a list that was pasted.

@@ -33,11 +33,13 @@ from onewhole.statements.expression import (
 )
 from onewhole.statements.form_words import form_ahead, form_wanted
 from onewhole.statements.gap import Gap
+from onewhole.statements.line_plot import PlotQuestion
 from onewhole.statements.listing import Listing
 from onewhole.statements.listing_reading import listing
 from onewhole.statements.misplaced import check_clock, check_units
 from onewhole.statements.numerals import blanks, blanks_ahead, numeral, signed
 from onewhole.statements.ordering_reading import ordering
+from onewhole.statements.plot_reading import plot_question
 from onewhole.statements.rounding import Rounding, halfway
 from onewhole.statements.rounding_reading import rounding, without_stop
 from onewhole.statements.statement import (
@@ -73,6 +75,8 @@ def read_statement(text: str, line: int = 1, column: int = 1) -> Statement:
         return asked
     if (listed := listing(text, line, column, read_quantity)) is not None:
         return listed
+    if (plotted := plot_question(text, line, column, read_quantity)) is not None:
+        return _sound(plotted, Token(TokenKind.WORD, "plot", line, column))
     cursor = Cursor(tokens(without_stop(text), line, column))
     start = cursor.here
     found: Statement | None = rounding(cursor)
@@ -355,7 +359,7 @@ def _sound(found: Statement, start: Token) -> Statement:
                 below = min(value(left), value(right)) < 0
                 relation(left, right)
                 alike_marks([unit_mark(left), unit_mark(right)])
-            case Ordering() | Listing():
+            case Ordering() | Listing() | PlotQuestion():
                 pass
             case MissingNumber():
                 below = value(found.rest) < 0

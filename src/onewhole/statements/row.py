@@ -22,6 +22,7 @@ from onewhole.statements.expression import (
     WithRemainder,
 )
 from onewhole.statements.gap import Gap, type_hole
+from onewhole.statements.line_plot import PlotQuestion
 from onewhole.statements.listing import Listing, ListSort
 from onewhole.statements.rounding import Rounding
 from onewhole.statements.statement import (
@@ -33,7 +34,7 @@ from onewhole.statements.statement import (
     Question,
     Relation,
 )
-from onewhole.statements.wording import FromEnd, Phrase, ToNearest, Wording
+from onewhole.statements.wording import FromEnd, OfPlot, Phrase, ToNearest, Wording
 from onewhole.statements.writable import Writable
 
 
@@ -142,8 +143,16 @@ def _row(thing: Writable) -> Iterator[Piece]:
             yield from _rounding(thing)
         case Listing():
             yield from _listing(thing)
+        case PlotQuestion():
+            yield from _of_plot(thing)
         case _:
             assert_never(thing)
+
+
+def _of_plot(thing: PlotQuestion) -> Iterator[Piece]:
+    among = thing.among
+    yield OfPlot(thing.asks, among.bound if among else None)
+    yield from (among.value,) if among else ()
 
 
 def _listing(thing: Listing) -> Iterator[Piece]:

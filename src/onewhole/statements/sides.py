@@ -3,6 +3,7 @@
 from typing import assert_never
 
 from onewhole.statements.expression import Expression
+from onewhole.statements.line_plot import PlotQuestion
 from onewhole.statements.listing import Listing
 from onewhole.statements.rounding import Rounding
 from onewhole.statements.statement import (
@@ -35,5 +36,7 @@ def sides(statement: Statement) -> tuple[Expression, ...]:
             return (number,)
         case Listing(_, number, most):
             return (number,) if most is None else (number, most)
+        case PlotQuestion(plot, _, among):
+            return (*(number for number, _ in plot.marks), *((among.value,) if among else ()))
         case _:
             assert_never(statement)

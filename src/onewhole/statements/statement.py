@@ -24,6 +24,7 @@ from onewhole.statements.expression import (
     value,
 )
 from onewhole.statements.gap import Gap
+from onewhole.statements.line_plot import PlotQuestion
 from onewhole.statements.listing import Listing
 from onewhole.statements.rounding import Rounding
 
@@ -186,7 +187,7 @@ class Ordering:
         return row.values == wanted[::-1] != wanted
 
 
-Statement = Question | Comparison | Ordering | MissingNumber | AnotherName | Rounding | Listing
+Statement = Question | Comparison | Ordering | MissingNumber | AnotherName | Rounding | Listing | PlotQuestion
 
 #: What answers a statement: a number, a number with a remainder, the sign between two, or numbers in order.
 RightAnswer = Quantity | Relation | NumberRow | WithRemainder
@@ -234,6 +235,8 @@ def meaning(statement: Statement) -> Meaning:
             return statement.rounded
         case Listing():
             return statement.values
+        case PlotQuestion():
+            return value(statement.leads_to)
         case _:
             assert_never(statement)
 

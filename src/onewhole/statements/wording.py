@@ -4,6 +4,7 @@ from dataclasses import dataclass
 from enum import Enum
 
 from onewhole.number.unit import Unit
+from onewhole.statements.line_plot import Bound, PlotAsk
 
 
 class Phrase(Enum):
@@ -13,6 +14,7 @@ class Phrase(Enum):
     ORDER = "order"
     FACTORS = "factors of"
     MULTIPLES = "multiples of"
+    PLOT = "plot"
 
 
 @dataclass(frozen=True, slots=True)
@@ -29,5 +31,13 @@ class FromEnd:
     falling: bool
 
 
+@dataclass(frozen=True, slots=True)
+class OfPlot:
+    """What is asked of a line plot; with a ``bound`` the value follows that it is about."""
+
+    asks: PlotAsk
+    bound: Bound | None = None
+
+
 #: Every run of words that stands on a line; :mod:`onewhole.languages.english.wordings` writes it.
-Wording = Phrase | ToNearest | FromEnd
+Wording = Phrase | ToNearest | FromEnd | OfPlot

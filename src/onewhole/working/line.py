@@ -6,6 +6,7 @@ from fractions import Fraction
 from functools import reduce
 
 from onewhole.statements.expression import Expression, is_worth, value
+from onewhole.statements.line_plot import PlotQuestion
 from onewhole.statements.listing import Listing
 from onewhole.statements.rounding import Rounding
 from onewhole.statements.statement import Comparison, Meaning, MissingNumber, NumberRow, Ordering, meaning
@@ -14,10 +15,12 @@ from onewhole.working.reason import Reason
 from onewhole.working.reasons.columns import InColumns
 
 #: What a line can contain: an amount being worked, or a whole statement.
-LineContent = Expression | Comparison | NumberRow | Ordering | MissingNumber | Rounding | Listing
+LineContent = (
+    Expression | Comparison | NumberRow | Ordering | MissingNumber | Rounding | Listing | PlotQuestion
+)
 
 #: Statements that stand on a line whole: no equals sign leads from the line before to them.
-WholeLine = Comparison | NumberRow | Ordering | MissingNumber | Rounding | Listing
+WholeLine = Comparison | NumberRow | Ordering | MissingNumber | Rounding | Listing | PlotQuestion
 
 
 @dataclass(frozen=True, slots=True)

@@ -17,6 +17,7 @@ from onewhole.working.reasons.jumping import Jumping
 from onewhole.working.reasons.listing import InListing
 from onewhole.working.reasons.multiplying import Multiplying
 from onewhole.working.reasons.ordering import InOrdering
+from onewhole.working.reasons.plotting import InPlot
 from onewhole.working.reasons.regrouping import Regrouping
 from onewhole.working.reasons.renaming import Renaming
 from onewhole.working.reasons.rounding import InRounding
@@ -37,4 +38,5 @@ Reason = (
     | Dividing
     | Stepping
     | InListing
+    | InPlot
 )

@@ -2,6 +2,7 @@
 
 from typing import assert_never
 
+from onewhole.statements.line_plot import PlotQuestion
 from onewhole.statements.listing import Listing
 from onewhole.statements.rounding import Rounding
 from onewhole.statements.statement import (
@@ -14,6 +15,7 @@ from onewhole.statements.statement import (
 )
 from onewhole.working.alone import work_named
 from onewhole.working.comparing import work_comparison
+from onewhole.working.line_plot import work_plot
 from onewhole.working.listing import work_listing
 from onewhole.working.missing import work_missing
 from onewhole.working.ordering import work_ordering
@@ -44,5 +46,7 @@ def work(statement: Statement, strategy: NamedWay) -> Working:
             return work_rounding(statement)
         case Listing():
             return work_listing(statement)
+        case PlotQuestion():
+            return work_plot(statement, strategy)
         case _:
             assert_never(statement)

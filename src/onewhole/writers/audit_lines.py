@@ -90,6 +90,9 @@ def _needs(needs: Needs) -> Iterator[str]:
     if Operation.ROUND in needs.operations:
         yield "exactly halfway" if needs.halfway else "the nearer neighbor"
         return
+    if Operation.READ in needs.operations:
+        yield "read a line plot"
+        return
     yield f"regroup {_count(needs.regroupings)}" if needs.regrouping else "no regrouping"
     if needs.renaming:
         yield "rename the pieces"

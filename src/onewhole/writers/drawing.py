@@ -26,7 +26,8 @@ def drawing(picture: Picture, words: ClassWords, *, large: bool) -> Json:
 
     A drawing with numbers in it is ``wide``, so that they can be read. In large print it is left out, because
     its numbers would be under 18 points, and its words stand alone. The numbers of a bar,
-    of shares and of an area can be read in large print at its own width, ``across`` millimetres.
+    of shares, of an area and of a line plot can be read in large print at its own width, ``across``
+    millimetres.
     """
     scene = picture.telling
     if picture.kind is PictureKind.COLUMNS:
@@ -35,7 +36,7 @@ def drawing(picture: Picture, words: ClassWords, *, large: bool) -> Json:
     if picture.kind in COUNTED:
         bare = counted(scene, hatched=picture.kind is PictureKind.GRID)
         return found | {"svg": svg(bare, words, grid=False), "wide": False}
-    if picture.kind in {PictureKind.BAR, PictureKind.AREA, PictureKind.SHARES}:
+    if picture.kind in {PictureKind.BAR, PictureKind.AREA, PictureKind.SHARES, PictureKind.PLOT}:
         return found | {"svg": svg(scene, words, grid=False), "wide": False, "across": int(scene.width)}
     return found if large else found | {"svg": svg(scene, words, grid=False), "wide": True}
 

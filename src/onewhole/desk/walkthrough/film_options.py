@@ -14,6 +14,7 @@ from onewhole.pictures.limits import BOARD
 from onewhole.pictures.picture import Picture, PictureKind
 from onewhole.problems.worked import WorkedProblem
 from onewhole.statements.expression import Sum
+from onewhole.statements.line_plot import PlotQuestion
 from onewhole.statements.listing import Listing
 from onewhole.statements.rounding import Rounding
 from onewhole.statements.statement import (
@@ -179,7 +180,7 @@ def _ways(statement: Statement) -> tuple[Working, ...]:
         case MissingNumber():
             rest = alone_on_its_side(statement).rest
             keys = [one.key for one in suiting(Question(rest))] if isinstance(rest, Sum) else []
-        case Comparison() | AnotherName() | Rounding() | Ordering() | Listing():
+        case Comparison() | AnotherName() | Rounding() | Ordering() | Listing() | PlotQuestion():
             keys = []
         case _:
             assert_never(statement)
@@ -187,7 +188,7 @@ def _ways(statement: Statement) -> tuple[Working, ...]:
 
 
 def _by(statement: Statement, strategy: str) -> Working | None:
-    if isinstance(statement, Comparison | Ordering | Rounding | Listing):
+    if isinstance(statement, Comparison | Ordering | Rounding | Listing | PlotQuestion):
         return None
     try:
         return work(statement, way_named(strategy))

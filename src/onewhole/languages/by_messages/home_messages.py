@@ -52,6 +52,7 @@ class HomeMessages:
     both_sides: str
     least: str
     between: str
+    each_mark: str
     pieces_in_one: str
     ones_in_ten: str
     tenths_in_one: str
@@ -136,6 +137,8 @@ class HomeByMessages:
                 return says.both_sides
             case Operation.ORDER:
                 return says.least
+            case Operation.READ:
+                return says.each_mark
             case Operation.ROUND:
                 return says.between
             case _:

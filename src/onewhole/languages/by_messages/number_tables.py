@@ -17,8 +17,9 @@ from onewhole.number.unit import CENT, CLOCK, DOLLAR, HALVES, ONE, Kind, Unit, u
 from onewhole.number.with_minus import WithMinus
 from onewhole.sentences.node import Thing
 from onewhole.statements.gap import HOLE, Gap
+from onewhole.statements.line_plot import Bound, PlotAsk
 from onewhole.statements.row import Blanks, FlatPiece, Part, Sign, flat
-from onewhole.statements.wording import FromEnd, Phrase, ToNearest, Wording
+from onewhole.statements.wording import FromEnd, OfPlot, Phrase, ToNearest, Wording
 from onewhole.statements.writable import Writable
 
 _HUNDRED, _THOUSAND, _MILLION = 100, 1000, 1_000_000
@@ -62,6 +63,9 @@ class NumberTables:
     asks_round: str
     asks_factors: str
     asks_multiples: str
+    line_plot: str
+    asks_of_plot: Mapping[PlotAsk, str]
+    bounds: Mapping[Bound, str]
     falling: tuple[str, str]
     rising: tuple[str, str]
     nearest: tuple[tuple[str, str], tuple[str, str]]
@@ -129,6 +133,10 @@ class NumberTables:
                 return (self.asks_factors,)
             case Phrase.MULTIPLES:
                 return (self.asks_multiples,)
+            case Phrase.PLOT:
+                return (self.line_plot,)
+            case OfPlot(asks, bound):
+                return (self.asks_of_plot[asks], *((self.bounds[bound],) if bound else ()))
             case FromEnd(falling):
                 return self.falling if falling else self.rising
             case ToNearest(unit):
@@ -150,7 +158,7 @@ class NumberTables:
         match piece:
             case Sign():
                 return self.signs[piece]
-            case Phrase() | ToNearest() | FromEnd():
+            case Phrase() | ToNearest() | FromEnd() | OfPlot():
                 return " ".join(self.wording_parts(piece))
             case Quantity():
                 return self._quantity(piece)

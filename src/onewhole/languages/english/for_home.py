@@ -19,6 +19,7 @@ _ACTS = {
     Operation.ORDER: "we put numbers in order",
     Operation.FIND: "we look for a missing number",
     Operation.ROUND: "we round numbers",
+    Operation.READ: "we read line plots",
     Operation.MULTIPLY: "we multiply",
     Operation.DIVIDE: "we share out equally",
     Operation.RENAME: "we write numbers in other ways",

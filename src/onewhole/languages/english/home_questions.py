@@ -39,6 +39,8 @@ def operation_asked(one: About, words: ClassWords) -> Sentences:
             return _asked("what would make both sides the same amount")
         case Operation.ORDER:
             return _asked("which number is the least, and how do you see it")
+        case Operation.READ:
+            return _asked("what does each mark stand for, and which marks are meant")
         case Operation.ROUND:
             return _asked("which two does the number lie between, and which of them is nearer")
         case _:

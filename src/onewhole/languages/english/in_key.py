@@ -21,6 +21,8 @@ def needs_told(asked: Needs) -> Sentences:
     """
     if Operation.ROUND in asked.operations:
         return told("exactly halfway") if asked.halfway else ()
+    if Operation.READ in asked.operations:
+        return ()
     notes: list[Nodes] = []
     if asked.regrouping:
         notes.append(("regroup",))

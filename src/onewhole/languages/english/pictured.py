@@ -4,6 +4,7 @@ from typing import assert_never
 
 from onewhole.languages.class_words import ClassWords
 from onewhole.languages.english.amounts import measured
+from onewhole.languages.english.in_plot import MARK
 from onewhole.languages.english.making import Nodes, bare, listed, some, told, units
 from onewhole.languages.english.words import short
 from onewhole.number.digits import in_digits, named_places
@@ -20,6 +21,7 @@ from onewhole.pictures.description import (
     DivisionRow,
     EachHas,
     EqualJumps,
+    Framed,
     Gathered,
     Halfway,
     JumpEnds,
@@ -30,11 +32,13 @@ from onewhole.pictures.description import (
     OnRuler,
     PartAmount,
     PartProduct,
+    PlotFrom,
     RoundedTo,
     Shares,
     Shown,
     SidesOf,
     SplitInto,
+    StackOf,
     StillThere,
     TimesInColumns,
     UnderEachOther,
@@ -158,6 +162,12 @@ def _told(each: Description, words: ClassWords) -> Sentences:
             return away + (told("left:", _amount(left, BARE)) if left else ())
         case SidesOf(left, right):
             return told("a rectangle with the sides", Said(left), "and", Said(right))
+        case PlotFrom(first, last):
+            return told("a line plot from", _amount(first, words), "to", _amount(last, words))
+        case StackOf(value, count):
+            return told("above", _amount(value, words), "is" if count == 1 else "are", Counted(count, MARK))
+        case Framed(values):
+            return told("framed:", _all(values, words))
         case PartProduct(left, right, area):
             return told(Said(left), "times", Said(right), "is", Said(area))
         case WholeAmount(whole):

@@ -12,6 +12,7 @@ from onewhole.sentences.node import Label, Said, Seam
 from onewhole.sentences.sentence import End, Sentences
 from onewhole.sentences.typed import typed_sentences
 from onewhole.statements.expression import WithRemainder
+from onewhole.statements.line_plot import PlotQuestion
 from onewhole.statements.listing import Listing
 from onewhole.statements.rounding import Rounding
 from onewhole.statements.statement import (
@@ -61,6 +62,8 @@ def asked_told(label: str, statement: Statement, story: str, at: int) -> Sentenc
             return begun + told("write it in other units", Seam(":"), Said(statement))
         case Listing():
             return begun + told("list the", Said(statement))
+        case PlotQuestion():
+            return begun + told("look at the line plot") + told(Said(statement))
         case Rounding():
             return begun + told(Said(statement))
         case _:
@@ -82,6 +85,8 @@ def outcome_told(statement: Statement, answer: RightAnswer) -> Nodes:
             return ("they are", *row_told(row))
         case Rounding(), Quantity() as found:
             return (Said(replace(statement, gives=found)),)
+        case PlotQuestion(), Quantity() as found:
+            return ("the answer is", Said(found))
         case _, Quantity() as found:
             return ("the missing number is", Said(found))
         case _:
@@ -92,7 +97,7 @@ def outcome_told(statement: Statement, answer: RightAnswer) -> Nodes:
 def answers_told(label: str, statement: Statement, answer: RightAnswer) -> tuple[Sentences, ...]:
     """Say the answer once more, in more than one wording."""
     whole = outcome_told(statement, answer)
-    if not isinstance(answer, Quantity) or isinstance(statement, MissingNumber | Rounding):
+    if not isinstance(answer, Quantity) or isinstance(statement, MissingNumber | PlotQuestion | Rounding):
         return (told("so", whole), told("in number", Label(label), ",", whole))
     return (
         told("so", whole),

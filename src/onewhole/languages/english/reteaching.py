@@ -121,6 +121,12 @@ def _on_a_line() -> Sentences:
     return drawn + _asks("where does the number lie") + _asks("which neighbor is nearer")
 
 
+def _on_the_plot() -> Sentences:
+    """Say how a line plot is read: mark by mark."""
+    pointed = told("point at each mark of the line plot and say the value below it")
+    return pointed + _asks("what does one mark stand for") + _asks("is it asked how many, or how much")
+
+
 def _regrouping(of: About, words: ClassWords) -> Sentences:
     adding = of.operation is Operation.ADD
     things = _things(of.units, words)
@@ -166,6 +172,8 @@ def _counting(of: About, words: ClassWords) -> Sentences:
             return told("build both sides with", parts, "and count")
         case Operation.ROUND:
             return _on_a_line()
+        case Operation.READ:
+            return _on_the_plot()
         case _:
             assert_never(of.operation)
 
@@ -190,6 +198,8 @@ def _naming(of: About) -> Sentences:
             return told("say the name of the pieces on both sides")
         case Operation.ROUND:
             return _on_a_line()
+        case Operation.READ:
+            return _on_the_plot()
         case _:
             assert_never(of.operation)
 
@@ -220,6 +230,8 @@ def _reading(operation: Operation) -> Sentences:
         case Operation.FIND:
             same = told("read both sides aloud: they are the same amount")
             return same + told("guess the missing number first")
+        case Operation.READ:
+            return _on_the_plot()
         case Operation.ROUND:
             return _asks("read the number aloud and guess first: which two is it between")
         case _:
@@ -267,7 +279,9 @@ def _facts(operation: Operation) -> Sentences:
             return told(beside, ": begin with one that you know")
         case Operation.DIVIDE:
             return told(beside, ": think of the multiplication")
-        case Operation.COMPARE | Operation.FIND | Operation.RENAME | Operation.ROUND | Operation.ORDER:
+        case Operation.COMPARE | Operation.FIND | Operation.RENAME | Operation.ORDER:
+            return told(beside)
+        case Operation.ROUND | Operation.READ:
             return told(beside)
         case _:
             assert_never(operation)

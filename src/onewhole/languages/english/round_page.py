@@ -44,6 +44,7 @@ ROUND_PAGE = PageWords(
     ways=(
         *((way.key, way.name) for way in WAYS),
         ("list_in_pairs", "Pair by pair"),
+        ("read_the_plot", "Read the line plot, then work"),
         ("count_on", "Count on"),
         ("compare", "Compare"),
         ("put_in_order", "Put in order"),

@@ -38,6 +38,8 @@ def skill_called(skill: Skill) -> str:
             return "several steps"
         case Skill.FACTORS:
             return "factors and multiples"
+        case Skill.LINE_PLOTS:
+            return "line plots"
         case Skill.COMPARE:
             return "comparing"
         case Skill.FIND:

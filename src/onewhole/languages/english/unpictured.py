@@ -12,6 +12,7 @@ from onewhole.pictures.unpictured import (
     NoArea,
     NoPartsOfWhole,
     NoPlaceOnLine,
+    NoPlot,
     NoRoom,
     NoShares,
     NoTensAndOnes,
@@ -20,6 +21,7 @@ from onewhole.pictures.unpictured import (
     NotInColumns,
     NotOnRuler,
     NotPlaceByPlace,
+    OnlyPlot,
     SeveralSteps,
     TooManyJumps,
     TooManyParts,
@@ -85,6 +87,10 @@ def unpictured(reason: Unpictured, words: ClassWords) -> Sentences:
             return told("this way does not go column by column")
         case SeveralSteps():
             return told("these are several steps, and this picture would show only one of them")
+        case NoPlot():
+            return told("nothing is asked of a line plot here")
+        case OnlyPlot():
+            return told("what is asked of a line plot is seen on the plot itself")
         case NoRoom():
             return told("so many wholes and parts do not fit on one picture")
         case _:

@@ -1,13 +1,35 @@
 """The words that stand on a line itself: what is asked of a number."""
 
+from collections.abc import Mapping
 from fractions import Fraction
+from types import MappingProxyType
 from typing import assert_never
 
 from onewhole.languages.english.words import unit_called, unit_name
 from onewhole.number.unit import DOLLAR, Kind, Unit
-from onewhole.statements.wording import FromEnd, Phrase, ToNearest, Wording
+from onewhole.statements.line_plot import Bound, PlotAsk
+from onewhole.statements.wording import FromEnd, OfPlot, Phrase, ToNearest, Wording
 
 _COINS = {Fraction(1, 10): "dime", Fraction(1, 100): "cent"}
+
+#: What is asked of a line plot: of all its measurements, or of those beside a value, which is written behind.
+_OF_PLOT = {
+    (PlotAsk.COUNT, False): ("find how many", "there are in all"),
+    (PlotAsk.COUNT, True): ("find how many", "are"),
+    (PlotAsk.TOTAL, False): ("find the total", "of all"),
+    (PlotAsk.TOTAL, True): ("find the total", "of those that are"),
+    (PlotAsk.SHARE, False): ("find how much", "each has", "if the total", "is shared equally"),
+    (PlotAsk.MOST, False): ("find the", "most common value"),
+    (PlotAsk.SPREAD, False): ("find the difference", "of the greatest", "and the least"),
+}
+_BOUNDS: Mapping[Bound | None, str] = MappingProxyType(
+    {
+        Bound.MORE: "more than",
+        Bound.LESS: "less than",
+        Bound.AT_LEAST: "at least",
+        Bound.AT_MOST: "at most",
+    }
+)
 
 
 def wording(thing: Wording) -> str:
@@ -33,6 +55,8 @@ def wording_parts(thing: Wording) -> tuple[str, ...]:
             return (thing.value,)
         case FromEnd(falling):
             return ("from greatest", "to least") if falling else ("from least", "to greatest")
+        case OfPlot(asks, bound):
+            return (*_OF_PLOT[asks, bound is not None], *((_BOUNDS[bound],) if _BOUNDS.get(bound) else ()))
         case ToNearest(unit):
             return "to the nearest", rung_called(unit, 1)
         case _:

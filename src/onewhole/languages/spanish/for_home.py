@@ -19,6 +19,7 @@ _ACTS = {
     Operation.ORDER: "ponemos números en orden",
     Operation.FIND: "buscamos un número que falta",
     Operation.ROUND: "redondeamos números",
+    Operation.READ: "leemos diagramas de puntos",
     Operation.MULTIPLY: "multiplicamos",
     Operation.DIVIDE: "repartimos en partes iguales",
     Operation.RENAME: "escribimos números de otra forma",

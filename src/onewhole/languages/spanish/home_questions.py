@@ -39,6 +39,8 @@ def operation_asked(one: About, words: ClassWords) -> Sentences:
             return asked("qué número hace que los dos lados sean iguales")
         case Operation.ORDER:
             return asked("qué número es el menor y cómo lo ves")
+        case Operation.READ:
+            return asked("qué representa cada marca y de qué marcas se trata")
         case Operation.ROUND:
             return asked("entre qué dos números está y de cuál está más cerca")
         case _:

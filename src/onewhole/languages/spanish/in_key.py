@@ -21,6 +21,8 @@ def needs_told(asked: Needs) -> Sentences:
     """
     if Operation.ROUND in asked.operations:
         return told("justo en el punto medio") if asked.halfway else ()
+    if Operation.READ in asked.operations:
+        return ()
     notes: list[Nodes] = []
     if asked.regrouping:
         notes.append(("reagrupar",))

@@ -10,6 +10,7 @@ from onewhole.number.unit import Unit
 from onewhole.sentences.node import Counted, Label, Node, Said, Seam
 from onewhole.sentences.sentence import Sentences
 from onewhole.statements.expression import Expression
+from onewhole.statements.line_plot import PlotQuestion
 from onewhole.statements.listing import Listing
 from onewhole.statements.rounding import Rounding
 from onewhole.statements.statement import Comparison, MissingNumber, NumberRow, Ordering
@@ -68,6 +69,7 @@ from onewhole.working.reasons.multiplying import (
     UnitTimes,
 )
 from onewhole.working.reasons.ordering import InOrdering
+from onewhole.working.reasons.plotting import InPlot
 from onewhole.working.reasons.regrouping import (
     AreWorth,
     FullGroups,
@@ -138,7 +140,7 @@ def stands_told(says: LineContent) -> tuple[Sentences, ...]:
             return (told("ahora", "dice", row), told("ahora", "tenemos", row))
         case NumberRow():
             return (told("por eso", "el orden es", row_told(says)),)
-        case Ordering() | Listing():
+        case Ordering() | Listing() | PlotQuestion():
             return ()
         case Comparison() | Rounding():
             return (told("por eso", line),)
@@ -163,7 +165,7 @@ def deed_told(reason: Reason | None, words: ClassWords) -> Nodes | None:
 
     It is said when a problem points back to one like it: no reason, which was given before.
     """
-    if reason is None or isinstance(reason, Comparing | InRounding | InOrdering | InListing):
+    if reason is None or isinstance(reason, Comparing | InRounding | InOrdering | InListing | InPlot):
         return None
     match reason:
         case OpensOne(large=large):

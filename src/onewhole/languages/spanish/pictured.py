@@ -4,6 +4,7 @@ from typing import assert_never
 
 from onewhole.languages.class_words import ClassWords
 from onewhole.languages.spanish.amounts import measured
+from onewhole.languages.spanish.in_plot import MARK
 from onewhole.languages.spanish.making import Nodes, bare, listed, some, told, units
 from onewhole.languages.spanish.words import TAG, short
 from onewhole.number.digits import in_digits, named_places
@@ -20,6 +21,7 @@ from onewhole.pictures.description import (
     DivisionRow,
     EachHas,
     EqualJumps,
+    Framed,
     Gathered,
     Halfway,
     JumpEnds,
@@ -30,11 +32,13 @@ from onewhole.pictures.description import (
     OnRuler,
     PartAmount,
     PartProduct,
+    PlotFrom,
     RoundedTo,
     Shares,
     Shown,
     SidesOf,
     SplitInto,
+    StackOf,
     StillThere,
     TimesInColumns,
     UnderEachOther,
@@ -157,6 +161,12 @@ def _told(each: Description, words: ClassWords) -> Sentences:
             return away + (told("queda:", _amount(left, BARE)) if left else ())
         case SidesOf(left, right):
             return told("un rectángulo con los lados", Said(left), "y", Said(right))
+        case PlotFrom(first, last):
+            return told("un diagrama de puntos de", _amount(first, words), "a", _amount(last, words))
+        case StackOf(value, count):
+            return told("sobre", _amount(value, words), "hay", Counted(count, MARK))
+        case Framed(values):
+            return told("enmarcado:", _all(values, words))
         case PartProduct(left, right, area):
             return told(Said(left), "por", Said(right), "es", Said(area))
         case WholeAmount(whole):

@@ -13,6 +13,7 @@ from onewhole.sentences.node import Label, Said, Seam
 from onewhole.sentences.sentence import End, Sentences
 from onewhole.sentences.typed import typed_sentences
 from onewhole.statements.expression import WithRemainder
+from onewhole.statements.line_plot import PlotQuestion
 from onewhole.statements.listing import Listing
 from onewhole.statements.rounding import Rounding
 from onewhole.statements.statement import (
@@ -66,6 +67,8 @@ def asked_told(label: str, statement: Statement, story: str, at: int) -> Sentenc
             return begun + told("lo escribimos en otras unidades", Seam(":"), Said(statement))
         case Listing():
             return begun + told("escribe los", Said(statement))
+        case PlotQuestion():
+            return begun + told("miramos el diagrama de puntos") + told(Said(statement))
         case Rounding():
             return begun + told(Said(statement))
         case _:
@@ -97,6 +100,8 @@ def outcome_told(statement: Statement, answer: RightAnswer) -> Nodes:
             return ("son", *row_told(row))
         case Rounding(), Quantity() as found:
             return (Said(replace(statement, gives=found)),)
+        case PlotQuestion(), Quantity() as found:
+            return ("la respuesta es", Said(found))
         case _, Quantity() as found:
             return ("el número que falta es", Said(found))
         case _:
@@ -107,7 +112,7 @@ def outcome_told(statement: Statement, answer: RightAnswer) -> Nodes:
 def answers_told(label: str, statement: Statement, answer: RightAnswer) -> tuple[Sentences, ...]:
     """Say the answer once more, in more than one wording."""
     whole = outcome_told(statement, answer)
-    if not isinstance(answer, Quantity) or isinstance(statement, MissingNumber | Rounding):
+    if not isinstance(answer, Quantity) or isinstance(statement, MissingNumber | PlotQuestion | Rounding):
         return (told("por eso", whole), told("en el problema", Label(label), ",", whole))
     return (
         told("por eso", whole),

@@ -8,6 +8,7 @@ from onewhole.languages.spanish.dividing import dividing
 from onewhole.languages.spanish.in_columns import in_columns
 from onewhole.languages.spanish.in_listing import in_listing
 from onewhole.languages.spanish.in_ordering import in_ordering
+from onewhole.languages.spanish.in_plot import in_plot
 from onewhole.languages.spanish.in_rounding import in_rounding
 from onewhole.languages.spanish.jumping import jumping
 from onewhole.languages.spanish.multiplying import multiplying
@@ -24,6 +25,7 @@ from onewhole.working.reasons.jumping import Jumping
 from onewhole.working.reasons.listing import InListing
 from onewhole.working.reasons.multiplying import Multiplying
 from onewhole.working.reasons.ordering import InOrdering
+from onewhole.working.reasons.plotting import InPlot
 from onewhole.working.reasons.regrouping import Regrouping
 from onewhole.working.reasons.renaming import Renaming
 from onewhole.working.reasons.rounding import InRounding
@@ -62,6 +64,8 @@ def reason_told(reason: Reason, words: ClassWords) -> Sentences:
         return dividing(reason, words)
     if isinstance(reason, InListing):
         return in_listing(reason)
+    if isinstance(reason, InPlot):
+        return in_plot(reason)
     if isinstance(reason, StepBegins):
         return stepping(reason) + reason_told(reason.because, words)
     if isinstance(reason, Stepping):

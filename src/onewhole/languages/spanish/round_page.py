@@ -65,6 +65,7 @@ ROUND_PAGE = PageWords(
         ("step_by_step", "Paso a paso, en el orden de siempre"),
         ("times_each_part", "Multiplicar cada parte de la suma"),
         ("list_in_pairs", "Buscar pareja por pareja"),
+        ("read_the_plot", "Leer el diagrama y calcular"),
         ("count_on", "Contar hacia adelante de tanto en tanto"),
         ("compare", "Comparar"),
         ("put_in_order", "Poner en orden"),

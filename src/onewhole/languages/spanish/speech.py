@@ -28,7 +28,7 @@ from onewhole.number.with_minus import WithMinus
 from onewhole.sentences.node import Thing
 from onewhole.statements.gap import HOLE, Gap
 from onewhole.statements.row import Blanks, FlatPiece, Part, Sign, flat
-from onewhole.statements.wording import FromEnd, Phrase, ToNearest
+from onewhole.statements.wording import FromEnd, OfPlot, Phrase, ToNearest
 from onewhole.statements.writable import Writable
 
 SIGNS = {
@@ -142,7 +142,7 @@ def _said(piece: FlatPiece) -> str:
     match piece:
         case Sign():
             return SIGNS[piece]
-        case Phrase() | ToNearest() | FromEnd():
+        case Phrase() | ToNearest() | FromEnd() | OfPlot():
             return " ".join(wording_parts(piece))
         case Quantity():
             return _quantity(piece)

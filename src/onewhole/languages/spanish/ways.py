@@ -11,6 +11,7 @@ from onewhole.languages.spanish.words import called, is_feminine
 from onewhole.number.ladder import Style
 from onewhole.number.unit import ONE, Unit
 from onewhole.statements.expression import quantities
+from onewhole.statements.line_plot import PlotQuestion
 from onewhole.statements.listing import Listing
 from onewhole.statements.rounding import Rounding
 from onewhole.statements.statement import AnotherName, Comparison, MissingNumber, Ordering, Question
@@ -86,7 +87,7 @@ def way_of(working: Working, words: ClassWords, key: str | None = None) -> str:
     """
     if isinstance(working.statement, Comparison) and key is None:
         return _compared(working)
-    if isinstance(working.statement, Ordering):
+    if isinstance(working.statement, Ordering | PlotQuestion):
         return ROUND_PAGE.way(working.strategy)
     chosen, style = key or working.strategy, _style(working)
     opened = [line.because.large for line in working.lines if isinstance(line.because, OneIsWorth)]
@@ -118,6 +119,8 @@ def _style(working: Working) -> Style:
             found = (number,)
         case Ordering(parts):
             found = parts
+        case PlotQuestion():
+            found = quantities(working.statement.leads_to)
         case _:
             assert_never(working.statement)
     styles = {number.ladder.style for number in found}

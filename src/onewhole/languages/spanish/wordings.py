@@ -1,12 +1,15 @@
 """The words that stand on a line itself, in Spanish: what is asked of a number."""
 
+from collections.abc import Mapping
 from fractions import Fraction
+from types import MappingProxyType
 from typing import assert_never
 
 from onewhole.languages.spanish.words import called, is_feminine, unit_called
 from onewhole.number.unit import DOLLAR, Kind, Unit
 from onewhole.sentences.node import Thing
-from onewhole.statements.wording import FromEnd, Phrase, ToNearest, Wording
+from onewhole.statements.line_plot import Bound, PlotAsk
+from onewhole.statements.wording import FromEnd, OfPlot, Phrase, ToNearest, Wording
 
 _COINS = {Fraction(1, 10): "décimo de dólar", Fraction(1, 100): "centavo"}
 _PHRASES = {
@@ -14,7 +17,27 @@ _PHRASES = {
     Phrase.ORDER: "ordena",
     Phrase.FACTORS: "factores de",
     Phrase.MULTIPLES: "múltiplos de",
+    Phrase.PLOT: "diagrama de puntos",
 }
+
+#: What is asked of a line plot: of all its measurements, or of those beside a value, which is written behind.
+_OF_PLOT = {
+    (PlotAsk.COUNT, False): ("halla cuántos", "hay en total"),
+    (PlotAsk.COUNT, True): ("halla cuántos", "miden"),
+    (PlotAsk.TOTAL, False): ("halla el total", "de todos"),
+    (PlotAsk.TOTAL, True): ("halla el total", "de los que miden"),
+    (PlotAsk.SHARE, False): ("halla cuánto", "tiene cada uno", "si el total", "se reparte por igual"),
+    (PlotAsk.MOST, False): ("halla el valor", "más frecuente"),
+    (PlotAsk.SPREAD, False): ("halla la diferencia", "entre el mayor", "y el menor"),
+}
+_BOUNDS: Mapping[Bound | None, str] = MappingProxyType(
+    {
+        Bound.MORE: "más de",
+        Bound.LESS: "menos de",
+        Bound.AT_LEAST: "al menos",
+        Bound.AT_MOST: "como máximo",
+    }
+)
 
 
 def wording_parts(thing: Wording) -> tuple[str, ...]:
@@ -29,6 +52,8 @@ def wording_parts(thing: Wording) -> tuple[str, ...]:
             return (_PHRASES[thing],)
         case FromEnd(falling):
             return ("de mayor", "a menor") if falling else ("de menor", "a mayor")
+        case OfPlot(asks, bound):
+            return (*_OF_PLOT[asks, bound is not None], *((_BOUNDS[bound],) if _BOUNDS.get(bound) else ()))
         case ToNearest(unit):
             rung = rung_of(unit)
             if is_feminine(rung):

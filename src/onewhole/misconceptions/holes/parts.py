@@ -10,6 +10,7 @@ from onewhole.number.ladder import Style, joined, mixed
 from onewhole.number.quantity import Quantity, trimmed, whole
 from onewhole.number.unit import Unit
 from onewhole.statements.expression import Expression
+from onewhole.statements.line_plot import PlotQuestion
 from onewhole.statements.listing import Listing
 from onewhole.statements.rounding import Rounding
 from onewhole.statements.statement import (
@@ -99,6 +100,8 @@ def asked(case: Case) -> Expression:
             return number
         case Ordering(parts):
             return parts[0]
+        case PlotQuestion():
+            return case.statement.leads_to
 
 
 def typed_pair(case: Case) -> Pair:

@@ -1,0 +1,82 @@
+"""Working what is asked of a line plot: it is read first, and then worked as what it leads to.
+
+Source: 4.MD.B.4 (adding and subtracting data of a line plot; the longest less the shortest) and 5.MD.B.2
+(what each has if the total is shared out equally), CCSSM (2010).
+"""
+
+from typing import assert_never
+
+from onewhole.number.quantity import Quantity
+from onewhole.statements.line_plot import PlotAsk, PlotQuestion
+from onewhole.statements.statement import Question
+from onewhole.working.form import FormWanted, led_to
+from onewhole.working.line import Line
+from onewhole.working.questions import work_as_taught
+from onewhole.working.quotients.remainder_shared import RemainderForm
+from onewhole.working.reasons.plotting import (
+    EndsRead,
+    HighestStack,
+    InPlot,
+    MarksCounted,
+    TotalShared,
+    ValuesTaken,
+)
+from onewhole.working.strategies.columns import COLUMNS
+from onewhole.working.strategies.regroup_first import REGROUP_FIRST
+from onewhole.working.strategy import Strategy
+from onewhole.working.way import NamedWay
+from onewhole.working.working import Working
+
+KEY = "read_the_plot"
+#: What is left over when a total is shared out is shared too: 5.MD.B.2 asks for the amount that each has.
+_SHARED = FormWanted(remainder=RemainderForm.FRACTION)
+
+
+def work_plot(asked: PlotQuestion, taught: NamedWay) -> Working:
+    """Read a line plot and work what is asked line by line. Raises NotWorkedError as a question does.
+
+    >>> from onewhole.statements.reading import read_statement
+    >>> work_plot(read_statement("plot 1/4: 2, 1/2: 3, 3/4: 1; total"), REGROUP_FIRST).answer.counts
+    (2, 3)
+    """
+    says = asked.leads_to
+    lines = [Line(asked), Line(says, _why(asked))]
+    if isinstance(says, Quantity):
+        return Working(KEY, asked, tuple(lines), says)
+    # What is read from a plot stands in no columns: its lines are those of the same numbers side by side.
+    strategy = taught if isinstance(taught, Strategy) else REGROUP_FIRST
+    question, beside = Question(says), REGROUP_FIRST if strategy == COLUMNS else strategy
+    working = work_as_taught(question, beside, checked=False)
+    if working.strategy == COLUMNS.key:
+        working = work_as_taught(question, REGROUP_FIRST, checked=False)
+    working = led_to(working, _SHARED)
+    return Working(KEY, asked, (*lines, *working.lines[1:]), working.answer)
+
+
+def plot_found(asked: PlotQuestion) -> Quantity:
+    """Return what a line plot is asked for, as its working writes it. Raises NotWorkedError.
+
+    >>> from onewhole.statements.reading import read_statement
+    >>> plot_found(read_statement("plot 1/4: 2, 1/2: 3; most")).counts
+    (None, 1)
+    """
+    found = work_plot(asked, REGROUP_FIRST).answer
+    assert isinstance(found, Quantity), "a line plot is answered by a number"
+    return found
+
+
+def _why(asked: PlotQuestion) -> InPlot:
+    at = asked.looked_at
+    match asked.asks:
+        case PlotAsk.COUNT:
+            return MarksCounted(at)
+        case PlotAsk.TOTAL:
+            return ValuesTaken(at)
+        case PlotAsk.SHARE:
+            return TotalShared(asked.plot.many)
+        case PlotAsk.MOST:
+            return HighestStack(*at[0])
+        case PlotAsk.SPREAD:
+            return EndsRead(at[0][0], at[1][0])
+        case _:
+            assert_never(asked.asks)
