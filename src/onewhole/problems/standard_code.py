@@ -68,7 +68,7 @@ def standard_code(statement: Statement, grade: int = 4, *, story: bool = False) 
 
 
 def _of_plot(asked: PlotQuestion, grade: int) -> str:
-    """Return the code of a line plot: totals are shared out in grade 5, and grade 3 only makes and reads it."""
+    """Return the code of a line plot: a total is shared out in grade 5; grade 3 only reads it."""
     if grade >= FIFTH or asked.asks is PlotAsk.SHARE:
         return "5.MD.B.2"
     return "3.MD.B.4" if grade <= THIRD else "4.MD.B.4"

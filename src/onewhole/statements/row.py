@@ -141,21 +141,18 @@ def _row(thing: Writable) -> Iterator[Piece]:
             yield from (Sign.EQUALS, Blanks(wanted)) if isinstance(wanted, Ladder) else (wanted,)
         case Rounding():
             yield from _rounding(thing)
-        case Listing():
-            yield from _listing(thing)
-        case PlotQuestion():
-            yield from _of_plot(thing)
+        case Listing() | PlotQuestion():
+            yield from _in_words(thing)
         case _:
             assert_never(thing)
 
 
-def _of_plot(thing: PlotQuestion) -> Iterator[Piece]:
-    among = thing.among
-    yield OfPlot(thing.asks, among.bound if among else None)
-    yield from (among.value,) if among else ()
-
-
-def _listing(thing: Listing) -> Iterator[Piece]:
+def _in_words(thing: Listing | PlotQuestion) -> Iterator[Piece]:
+    """Write what is asked in words, of a line plot without the plot itself: it is drawn above or beside."""
+    if isinstance(thing, PlotQuestion):
+        yield OfPlot(thing.asks, thing.among.bound if thing.among else None)
+        yield from (thing.among.value,) if thing.among else ()
+        return
     yield Phrase.FACTORS if thing.sort is ListSort.FACTORS else Phrase.MULTIPLES
     yield thing.number
     if thing.most is not None:

@@ -7,6 +7,7 @@ Source: 4.MD.B.4 (adding and subtracting data of a line plot; the longest less t
 from typing import assert_never
 
 from onewhole.number.quantity import Quantity
+from onewhole.statements.expression import WithRemainder
 from onewhole.statements.line_plot import PlotAsk, PlotQuestion
 from onewhole.statements.statement import Question
 from onewhole.working.form import FormWanted, led_to
@@ -49,7 +50,8 @@ def work_plot(asked: PlotQuestion, taught: NamedWay) -> Working:
     working = work_as_taught(question, beside, checked=False)
     if working.strategy == COLUMNS.key:
         working = work_as_taught(question, REGROUP_FIRST, checked=False)
-    working = led_to(working, _SHARED)
+    if isinstance(working.answer, WithRemainder):
+        working = led_to(working, _SHARED)
     return Working(KEY, asked, (*lines, *working.lines[1:]), working.answer)
 
 

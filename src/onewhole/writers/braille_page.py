@@ -16,6 +16,7 @@ from onewhole.notations.braille.chunks import Chunk, filled
 from onewhole.notations.braille.literary import literary
 from onewhole.notations.braille.running import ENDS, OPENS, formula, running, words
 from onewhole.notations.braille.spatial import spatial
+from onewhole.pictures.line_plot import plot_scene
 from onewhole.pictures.squared import squared_states
 from onewhole.problems.problem import Problem
 from onewhole.problems.worked import WorkedProblem
@@ -23,6 +24,7 @@ from onewhole.sentences.typed import typed_sentences
 from onewhole.sheets.document import Instruction
 from onewhole.sheets.faded_example import faded_example
 from onewhole.sheets.header import Header
+from onewhole.sheets.shared_plots import SharedPlot, shared_plots
 from onewhole.sheets.worked import WorkedSheet
 from onewhole.statements.statement import Question
 
@@ -66,7 +68,7 @@ def braille_pupil_page(worked: WorkedSheet) -> BraillePage:
     where = ", ".join(part for part in (header.class_name, header.date) if part)
     over = [*_heading(header.title or page.untitled, *([where] if where else ()))]
     over.append(tuple(_filled(words(f"{page.name} {_LOW_LINE} {page.date} {_LOW_LINE}"))))
-    items = chain(_begun(header), (_item(item, worked) for item in worked.sheet.items))
+    items = chain(_begun(header), _items(worked))
     film = [tuple(filled((*words(page.film), *words(header.film)), WIDTH, 4, 2))] if header.film else []
     return _paged(chain(over, [("",)], items, film))
 
@@ -97,6 +99,24 @@ def _begun(header: Header) -> Iterator[Block]:
     said = faded_example(header.to_finish, header.taught, header.form, language)
     if said:
         yield tuple(filled(running(typed_sentences(said, language.tag), language), WIDTH, 4, 2))
+
+
+def _items(worked: WorkedSheet) -> Iterator[Block]:
+    """Yield the items of a page; a line plot is told stack by stack above the problems about it."""
+    plots = dict(shared_plots(worked.sheet.items))
+    for item in worked.sheet.items:
+        if isinstance(item, Problem) and item.label in plots:
+            yield _plot(plots[item.label], worked.header)
+        yield _item(item, worked)
+
+
+def _plot(shared: SharedPlot, header: Header) -> Block:
+    """Tell a line plot, a line for each sentence, under the labels of the problems about it."""
+    language = spoken_by(header.words)
+    first, *others = language.working.picture(plot_scene(shared.plot), header.words)
+    told = (Chunk(literary(f"{shared.labels}:")), *running((first,), language))
+    rows = (filled(running((one,), language), WIDTH, 2, 4) for one in others)
+    return (*_filled(told), *chain.from_iterable(rows))
 
 
 def _item(item: Instruction | Problem, worked: WorkedSheet) -> Block:

@@ -8,8 +8,11 @@ from onewhole.languages.table import spoken_by
 from onewhole.notations.sentences.text import text_of
 from onewhole.notations.svg import svg
 from onewhole.pictures.amounts import counted
+from onewhole.pictures.line_plot import plot_scene
 from onewhole.pictures.picture import Picture, PictureKind
 from onewhole.pictures.scene import Scene
+from onewhole.sheets.header import Header, Print
+from onewhole.statements.line_plot import LinePlot
 from onewhole.writers.printed import Json
 
 #: Pictures that are counted and need no writing in them; the page's own words stand beside them.
@@ -19,6 +22,9 @@ COUNTED = frozenset(
 
 #: Columns are drawn in such a size that their small numbers are over 10 points, and over 18 in large print.
 COLUMNS_SCALE = {False: Fraction(3, 4), True: Fraction(13, 10)}
+
+#: How large a line plot is drawn: its numbers are over 10 points, and over 18 in large print where it fits.
+PLOT_SCALE = {Print.ORDINARY: Fraction(1), Print.LARGE: Fraction(8, 5)}
 
 
 def drawing(picture: Picture, words: ClassWords, *, large: bool) -> Json:
@@ -47,6 +53,16 @@ def columns_drawing(scene: Scene, words: ClassWords, *, large: bool) -> Json:
         "svg": svg(scene, words, grid=False),
         "wide": False,
         "across": ceil(scene.width * COLUMNS_SCALE[large]),
+    }
+
+
+def plot_drawn(plot: LinePlot, header: Header) -> Json:
+    """Return a line plot as SVG, with its words, so wide that its numbers can be read."""
+    scene = plot_scene(plot)
+    return {
+        "svg": svg(scene, header.words, grid=False),
+        "alt": text_of(spoken_by(header.words).working.picture(scene, header.words)),
+        "width_mm": ceil(scene.width * PLOT_SCALE[header.print]),
     }
 
 

@@ -4,7 +4,9 @@ from onewhole.languages.language import Language
 from onewhole.languages.page_words import PageWords
 from onewhole.languages.table import spoken_by
 from onewhole.problems.worked import WorkedProblem
+from onewhole.sheets.shared_plots import shared_plots
 from onewhole.sheets.worked import WorkedSheet
+from onewhole.writers.drawing import plot_drawn
 from onewhole.writers.formula import formula, set_words
 from onewhole.writers.frame import frame, named
 from onewhole.writers.printed import Json, Printed
@@ -15,7 +17,12 @@ def key_page(worked: WorkedSheet) -> Printed:
     language = spoken_by(worked.header.words)
     page = language.page
     data = frame(worked.header, title=page.answer_key, small=named(worked.header))
-    answers = [answer_row(entry, language, worked.standards[entry.label]) for entry in worked.problems]
+    plots = dict(shared_plots(worked.sheet.items))
+    answers = [
+        answer_row(entry, language, worked.standards[entry.label])
+        | (plot_drawn(plots[entry.label].plot, worked.header) if entry.label in plots else {})
+        for entry in worked.problems
+    ]
     return Printed("key", data | {"footer": page.for_the_teacher, "heads": heads(page), "answers": answers})
 
 

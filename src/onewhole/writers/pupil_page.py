@@ -1,7 +1,6 @@
 """The pupil page and a practice page: problems with the room that their working needs."""
 
 from collections.abc import Iterator, Sequence
-from fractions import Fraction
 from math import ceil
 from typing import assert_never
 
@@ -11,7 +10,6 @@ from onewhole.notations.sentences.text import text_of
 from onewhole.notations.svg import svg
 from onewhole.pictures.amounts import amounts
 from onewhole.pictures.squared import begun
-from onewhole.pictures.line_plot import plot_scene
 from onewhole.problems.needs import Operation
 from onewhole.problems.problem import Problem
 from onewhole.problems.taught import as_taught
@@ -19,13 +17,14 @@ from onewhole.problems.worked import WorkedProblem
 from onewhole.sentences.typed import typed_sentences
 from onewhole.sheets.document import Instruction
 from onewhole.sheets.find_the_slip import FindTheSlip
-from onewhole.sheets.header import CornerMarks, Header, PictureSetting, Print
+from onewhole.sheets.header import CornerMarks, Header, PictureSetting
 from onewhole.sheets.practice import Practice
 from onewhole.sheets.room import Room, WorkPlace, over_a_line, room
 from onewhole.sheets.shared_plots import SharedPlot, shared_plots
 from onewhole.sheets.worked import WorkedSheet
 from onewhole.statements.statement import Question
 from onewhole.statements.writable import Writable
+from onewhole.writers.drawing import plot_drawn
 from onewhole.writers.film_link import film_link
 from onewhole.writers.formula import formula, set_words
 from onewhole.writers.frame import frame
@@ -34,8 +33,6 @@ from onewhole.writers.printed import Json, Printed
 
 #: Where a page is fitted, so many problems stand side by side at most.
 MOST_FITTED = 3
-#: How large a line plot is drawn: its numbers are over 10 points, and over 18 in large print where it fits.
-PLOT_SCALE = {Print.ORDINARY: Fraction(1), Print.LARGE: Fraction(8, 5)}
 
 
 def pupil_page(worked: WorkedSheet, fit: int | None = None) -> Printed:
@@ -94,14 +91,7 @@ def _items(worked: WorkedSheet, marks: CornerMarks) -> Iterator[Json]:
 
 def _plot(shared: SharedPlot, header: Header) -> Json:
     """Draw a line plot, under the labels of the problems about it."""
-    scene = plot_scene(shared.plot)
-    return {
-        "kind": "plot",
-        "label": shared.labels,
-        "svg": svg(scene, header.words, grid=False),
-        "alt": text_of(spoken_by(header.words).working.picture(scene, header.words)),
-        "width_mm": ceil(scene.width * PLOT_SCALE[header.print]),
-    }
+    return {"kind": "plot", "label": shared.labels} | plot_drawn(shared.plot, header)
 
 
 def _item(item: Instruction | Problem, worked: WorkedSheet, marks: CornerMarks) -> Json:
