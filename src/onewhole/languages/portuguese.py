@@ -116,7 +116,6 @@ _NUMBERS = NumberTables(
     asks_order="coloque em ordem",
     asks_factors="fatores de",
     asks_multiples="múltiplos de",
-    line_plot="gráfico de pontos",
     asks_of_plot={
         PlotAsk.COUNT: "ache quantos são ao todo", PlotAsk.TOTAL: "ache o total",
         PlotAsk.SHARE: "ache quanto cada um tem se o total é repartido por igual",

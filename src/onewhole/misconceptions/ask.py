@@ -18,6 +18,7 @@ from onewhole.misconceptions.asks.listing import ListAsk
 from onewhole.misconceptions.asks.naming import NamingAsk
 from onewhole.misconceptions.asks.opening import OpeningAsk
 from onewhole.misconceptions.asks.pieces import PieceAsk
+from onewhole.misconceptions.asks.plotting import PlotAskedOf
 from onewhole.misconceptions.asks.products import ProductAsk
 from onewhole.misconceptions.asks.quotients import QuotientAsk
 from onewhole.misconceptions.asks.rounding import RoundingAsk
@@ -40,4 +41,5 @@ Ask = (
     | RoundingAsk
     | StepAsk
     | ListAsk
+    | PlotAskedOf
 )

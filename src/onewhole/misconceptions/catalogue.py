@@ -18,6 +18,7 @@ from onewhole.misconceptions.patterns.decimals import DECIMALS
 from onewhole.misconceptions.patterns.equal_fractions import EQUAL_FRACTIONS
 from onewhole.misconceptions.patterns.fraction_products import FRACTION_PRODUCTS
 from onewhole.misconceptions.patterns.fraction_quotients import FRACTION_QUOTIENTS
+from onewhole.misconceptions.patterns.line_plots import LINE_PLOTS
 from onewhole.misconceptions.patterns.listing import LISTING
 from onewhole.misconceptions.patterns.measure_sums import MEASURE_SUMS
 from onewhole.misconceptions.patterns.measures import MEASURES
@@ -66,6 +67,7 @@ GROUPS = (
     SEVERAL_NUMBERS,
     SEVERAL_STEPS,
     LISTING,
+    LINE_PLOTS,
     PRODUCTS,
     FRACTION_PRODUCTS,
     QUOTIENTS,
@@ -74,7 +76,7 @@ GROUPS = (
 )
 
 #: The first letter of an id tells the topic; patterns are listed in this order.
-TOPIC_LETTERS = "APBCDEFGHIJKLMNOQRUVWX"
+TOPIC_LETTERS = "APBCDEFGHIJKLMNOQRSUVWX"
 
 
 class UnknownPatternError(InputError, KeyError):

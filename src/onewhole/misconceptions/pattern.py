@@ -39,6 +39,7 @@ class Topic(Enum):
     LISTS = "factors and multiples"
     PRODUCTS = "whole numbers and fractions multiplied"
     QUOTIENTS = "dividing"
+    PLOTS = "line plots"
 
 
 class Family(Enum):

@@ -38,7 +38,15 @@ def text(thing: Writable) -> str:
     >>> text(read_statement("7\N{VULGAR FRACTION TWO THIRDS} \N{MINUS SIGN} (3 and 5/6 - 1)"))
     '7 2/3 - (3 5/6 - 1)'
     """
-    return _line(thing, _plain, ENGLISH.line)
+    asked = _line(thing, _plain, ENGLISH.line)
+    return f"plot {_plotted(thing.plot)}; {asked}" if isinstance(thing, PlotQuestion) else asked
+
+
+def _plotted(plot: LinePlot) -> str:
+    """Write each value of a line plot with how often it was found; the unit stands behind the last one."""
+    *first, last = plot.marks
+    marks = (*((with_mark(value, ""), count) for value, count in first), last)
+    return ", ".join(f"{text(value)}: {count}" for value, count in marks)
 
 
 def printed(thing: Writable, language: Language = ENGLISH) -> str:
@@ -93,15 +101,7 @@ def _plain(digits: str) -> str:
 
 
 def _line(thing: Writable, spell: Spell, said: LineWords) -> str:
-    asked = "".join(_spelt(piece, spell, said) for piece in flat(thing)).strip()
-    return f"{_plotted(thing.plot, spell, said)}; {asked}" if isinstance(thing, PlotQuestion) else asked
-
-
-def _plotted(plot: LinePlot, spell: Spell, said: LineWords) -> str:
-    """Write each value of a line plot with how often it was found; the unit stands behind the last one."""
-    unit = {plot.marks[-1][0]: plot.marks[-1][0]}
-    told = (f"{_spelt(unit.get(value, with_mark(value, '')), spell, said)}: {n}" for value, n in plot.marks)
-    return f"{said.wordings(Phrase.PLOT)} {', '.join(told)}"
+    return "".join(_spelt(piece, spell, said) for piece in flat(thing)).strip()
 
 
 def _spelt(piece: FlatPiece, spell: Spell, said: LineWords) -> str:

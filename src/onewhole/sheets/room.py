@@ -218,8 +218,10 @@ def _lines(worked: WorkedProblem) -> Sequence[tuple[Writable, bool]]:
         return [(problem.statement, False), (worked.answer, True)]
     lines = [line.says for line in worked.working.brief()]
     printed = 0 if problem.story or len(lines) == 1 else 1
-    leads = isinstance(problem.statement, Question | AnotherName)
-    return [(says, leads and at > 0) for at, says in enumerate(lines)][printed:]
+    # What is read from a line plot is no equal of the question in words.
+    first = 1 if isinstance(problem.statement, PlotQuestion) else 0
+    leads = isinstance(problem.statement, Question | AnotherName | PlotQuestion)
+    return [(says, leads and at > first) for at, says in enumerate(lines)][printed:]
 
 
 def _answer(worked: WorkedProblem, header: Header) -> WorkPlace:

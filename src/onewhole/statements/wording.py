@@ -14,7 +14,6 @@ class Phrase(Enum):
     ORDER = "order"
     FACTORS = "factors of"
     MULTIPLES = "multiples of"
-    PLOT = "plot"
 
 
 @dataclass(frozen=True, slots=True)

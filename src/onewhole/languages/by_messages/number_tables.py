@@ -63,7 +63,6 @@ class NumberTables:
     asks_round: str
     asks_factors: str
     asks_multiples: str
-    line_plot: str
     asks_of_plot: Mapping[PlotAsk, str]
     bounds: Mapping[Bound, str]
     falling: tuple[str, str]
@@ -133,8 +132,6 @@ class NumberTables:
                 return (self.asks_factors,)
             case Phrase.MULTIPLES:
                 return (self.asks_multiples,)
-            case Phrase.PLOT:
-                return (self.line_plot,)
             case OfPlot(asks, bound):
                 return (self.asks_of_plot[asks], *((self.bounds[bound],) if bound else ()))
             case FromEnd(falling):

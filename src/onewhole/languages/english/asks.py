@@ -12,6 +12,7 @@ from onewhole.languages.english.asks_of_listing import ask_of_listing
 from onewhole.languages.english.asks_of_naming import ask_of_naming
 from onewhole.languages.english.asks_of_opening import ask_of_opening
 from onewhole.languages.english.asks_of_pieces import ask_of_pieces
+from onewhole.languages.english.asks_of_plotting import ask_of_plotting
 from onewhole.languages.english.asks_of_products import ask_of_products
 from onewhole.languages.english.asks_of_quotients import ask_of_quotients
 from onewhole.languages.english.asks_of_rounding import ask_of_rounding
@@ -27,6 +28,7 @@ from onewhole.misconceptions.asks.listing import ListAsk
 from onewhole.misconceptions.asks.naming import NamingAsk
 from onewhole.misconceptions.asks.opening import OpeningAsk
 from onewhole.misconceptions.asks.pieces import PieceAsk
+from onewhole.misconceptions.asks.plotting import PlotAskedOf
 from onewhole.misconceptions.asks.products import ProductAsk
 from onewhole.misconceptions.asks.quotients import QuotientAsk
 from onewhole.misconceptions.asks.rounding import RoundingAsk
@@ -68,6 +70,8 @@ def ask_told(ask: Ask, words: ClassWords) -> Sentences:
         return ask_of_products(ask)
     if isinstance(ask, StepAsk):
         return ask_of_steps(ask)
+    if isinstance(ask, PlotAskedOf):
+        return ask_of_plotting(ask)
     if isinstance(ask, ListAsk):
         return ask_of_listing(ask)
     if isinstance(ask, QuotientAsk):

@@ -163,11 +163,11 @@ def _told(each: Description, words: ClassWords) -> Sentences:
         case SidesOf(left, right):
             return told("a rectangle with the sides", Said(left), "and", Said(right))
         case PlotFrom(first, last):
-            return told("a line plot from", _amount(first, words), "to", _amount(last, words))
+            return told("a line plot from", Said(first), "to", Said(last))
         case StackOf(value, count):
-            return told("above", _amount(value, words), "is" if count == 1 else "are", Counted(count, MARK))
+            return told("above", Said(value), "is" if count == 1 else "are", Counted(count, MARK))
         case Framed(values):
-            return told("framed:", _all(values, words))
+            return told("framed:", *listed([(Said(value),) for value in values]))
         case PartProduct(left, right, area):
             return told(Said(left), "times", Said(right), "is", Said(area))
         case WholeAmount(whole):

@@ -162,11 +162,11 @@ def _told(each: Description, words: ClassWords) -> Sentences:
         case SidesOf(left, right):
             return told("un rectángulo con los lados", Said(left), "y", Said(right))
         case PlotFrom(first, last):
-            return told("un diagrama de puntos de", _amount(first, words), "a", _amount(last, words))
+            return told("un diagrama de puntos de", Said(first), "a", Said(last))
         case StackOf(value, count):
-            return told("sobre", _amount(value, words), "hay", Counted(count, MARK))
+            return told("sobre", Said(value), "hay", Counted(count, MARK))
         case Framed(values):
-            return told("enmarcado:", _all(values, words))
+            return told("enmarcado:", *listed([(Said(value),) for value in values]))
         case PartProduct(left, right, area):
             return told(Said(left), "por", Said(right), "es", Said(area))
         case WholeAmount(whole):

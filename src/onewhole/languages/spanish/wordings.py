@@ -17,7 +17,6 @@ _PHRASES = {
     Phrase.ORDER: "ordena",
     Phrase.FACTORS: "factores de",
     Phrase.MULTIPLES: "múltiplos de",
-    Phrase.PLOT: "diagrama de puntos",
 }
 
 #: What is asked of a line plot: of all its measurements, or of those beside a value, which is written behind.
