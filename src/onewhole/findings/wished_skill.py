@@ -43,6 +43,8 @@ class WishedSkill(StrEnum):
     SEVERAL = "three numbers"
     STEPS = "several steps"
     FACTORS = "factors and multiples"
+    LINE_PLOTS = "line plots"
+    SHARE_PLOTS = "share on line plots"
     ROUND = "rounding"
     ROUND_WHOLE = "round whole numbers"
     ROUND_DECIMALS = "round decimals"
@@ -74,6 +76,8 @@ WITHOUT_REGROUPING = frozenset(
         WishedSkill.TIMES_WHOLE,
         WishedSkill.STEPS,
         WishedSkill.FACTORS,
+        WishedSkill.LINE_PLOTS,
+        WishedSkill.SHARE_PLOTS,
         WishedSkill.TIMES_LONG,
         WishedSkill.DECIMAL_NAMES,
         WishedSkill.DIVIDE_WHOLE,

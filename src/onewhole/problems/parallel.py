@@ -13,6 +13,7 @@ from onewhole.number.ladder import Style
 from onewhole.number.quantity import Quantity
 from onewhole.problems.answer import answer
 from onewhole.problems.like_names import asked_in_pieces, like_names
+from onewhole.problems.like_plots import like_plots
 from onewhole.problems.needs import Needs, Operation, needs
 from onewhole.problems.numbers import numbers_of, with_numbers
 from onewhole.problems.other_pieces import with_other_pieces
@@ -21,6 +22,7 @@ from onewhole.problems.twins import twin_key
 from onewhole.statements.clock_sides import as_read
 from onewhole.statements.expression import WithRemainder
 from onewhole.statements.gap import Gap, type_hole
+from onewhole.statements.line_plot import PlotQuestion
 from onewhole.statements.listing import Listing, NotListedError
 from onewhole.statements.statement import (
     AnotherName,
@@ -191,6 +193,9 @@ def _walk(statement: Statement, first: int = 1) -> Iterator[tuple[int, Statement
         likes = (one for one in like_names(asked) if asked == statement or _alone(one) is not None)
         asks = (one if asked == statement else Question(one.number) for one in likes)
         yield from ((turn, one) for turn, one in enumerate(asks, 1) if turn >= first)
+        return
+    if isinstance(statement, PlotQuestion):
+        yield from ((turn, one) for turn, one in enumerate(like_plots(statement), 1) if turn >= first)
         return
     own = _OwnPieces(statement)
     yield from ((turn, one) for turn in range(first, own.turns) if (one := own.problem(turn)))

@@ -147,15 +147,21 @@ class LinePlot:
         the largest size.
         """
         typed = {value.value: value for value, _ in self.marks}
-        sizes = {value.ladder.denominator for value, _ in self.marks if value.ladder.style is Style.MIXED}
         first = self.marks[0][0].value
         places = (first + Fraction(at, self.pieces) for at in range(self._places))
-        return tuple(typed.get(place) or self._named(place, sizes) for place in places)
+        return tuple(typed.get(place) or self.named(place) for place in places)
 
-    def _named(self, place: Fraction, sizes: set[int]) -> Quantity:
+    def named(self, place: Fraction) -> Quantity:
+        """Write a place in pieces of the one size that was typed, or else of the largest size.
+
+        >>> from onewhole.number.ladder import mixed
+        >>> LinePlot(((Quantity(mixed(4), (None, 1)), 2), (whole(1), 1))).named(Fraction(1, 2)).counts
+        (None, 2)
+        """
+        sizes = {value.ladder.denominator for value, _ in self.marks if value.ladder.style is Style.MIXED}
         bottom = min(sizes) if len(sizes) == 1 else place.denominator
-        named = usual(mixed(bottom), place) if bottom > 1 else whole(int(place))
-        return with_mark(named, self.mark)
+        written = usual(mixed(bottom), place) if bottom > 1 else whole(int(place))
+        return with_mark(written, self.mark)
 
     def count_at(self, value: Fraction) -> int:
         """Return how many marks stand above a value."""

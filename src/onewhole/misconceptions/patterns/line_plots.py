@@ -1,8 +1,8 @@
 """Line plots: marks, places on the axis and stacks are taken for one another.
 
 That numbers on the axis are counted instead of marks, and that what a mark stands for is misread, is told by
-a research overview for teachers, read second-hand; that the height of a stack is given for its value, by notes
-on a public practice item. The others are common practice; no source was read.
+a research overview for teachers, read second-hand; that the height of a stack is given for its value, by
+notes on a public practice item. The others are common practice; no source was read.
 """
 
 from functools import partial

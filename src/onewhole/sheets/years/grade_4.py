@@ -88,7 +88,7 @@ GRADE_4_WEEKS: tuple[Topic, ...] = (
         (Page(Skill.TIMES, denominators=_PARTS),),
         stories=True,
     ),
-    Topic(26, "line plots", ("4.MD.B.4",)),
+    Topic(26, "line plots", ("4.MD.B.4",), (Page(Skill.LINE_PLOTS),)),
     Topic(
         27, "tenths and hundredths", ("4.NF.C.5", "4.NF.C.6"), (Page(Skill.TENTHS), Page(Skill.DECIMAL_NAMES))
     ),

@@ -74,7 +74,7 @@ GRADE_5_WEEKS: tuple[Topic, ...] = (
         (Page(Skill.TIMES, denominators=_PARTS),),
         stories=True,
     ),
-    Topic(26, "line plots, sharing equally", ("5.MD.B.2",)),
+    Topic(26, "line plots, sharing equally", ("5.MD.B.2",), (Page(Skill.SHARE_PLOTS),)),
     Topic(
         27,
         "feet, pounds, hours: both ways",
