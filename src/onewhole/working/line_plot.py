@@ -10,10 +10,9 @@ from onewhole.number.quantity import Quantity
 from onewhole.statements.expression import WithRemainder
 from onewhole.statements.line_plot import PlotAsk, PlotQuestion
 from onewhole.statements.statement import Question
-from onewhole.working.form import FormWanted, led_to
 from onewhole.working.line import Line
 from onewhole.working.questions import work_as_taught
-from onewhole.working.quotients.remainder_shared import RemainderForm
+from onewhole.working.quotients.remainder_shared import as_fraction
 from onewhole.working.reasons.plotting import (
     EndsRead,
     HighestStack,
@@ -29,8 +28,6 @@ from onewhole.working.way import NamedWay
 from onewhole.working.working import Working
 
 KEY = "read_the_plot"
-#: What is left over when a total is shared out is shared too: 5.MD.B.2 asks for the amount that each has.
-_SHARED = FormWanted(remainder=RemainderForm.FRACTION)
 
 
 def work_plot(asked: PlotQuestion, taught: NamedWay) -> Working:
@@ -50,9 +47,13 @@ def work_plot(asked: PlotQuestion, taught: NamedWay) -> Working:
     working = work_as_taught(question, beside, checked=False)
     if working.strategy == COLUMNS.key:
         working = work_as_taught(question, REGROUP_FIRST, checked=False)
-    if isinstance(working.answer, WithRemainder):
-        working = led_to(working, _SHARED)
-    return Working(KEY, asked, (*lines, *working.lines[1:]), working.answer)
+    found = working.answer
+    lines += working.lines[1:]
+    if isinstance(found, WithRemainder) and found.by is not None:
+        # What is left over is shared out too: 5.MD.B.2 asks for the amount that each has.
+        shared = as_fraction(found.quotient, found.left, found.by)
+        return Working(KEY, asked, (*lines, *shared.lines), shared.found())
+    return Working(KEY, asked, tuple(lines), found)
 
 
 def plot_found(asked: PlotQuestion) -> Quantity:

@@ -34,7 +34,7 @@ def in_plot(reason: InPlot) -> Sentences:
         case MarksCounted(stacks):
             return _stacks(stacks)
         case ValuesTaken(stacks):
-            each = told("each mark is one measurement of the value below it")
+            each = told("each mark stands for the value below it")
             return each + _stacks(stacks)
         case TotalShared(many):
             there = told("put all the measurements together")

@@ -34,7 +34,7 @@ def in_plot(reason: InPlot) -> Sentences:
         case MarksCounted(stacks):
             return _stacks(stacks)
         case ValuesTaken(stacks):
-            each = told("cada marca es una medida del valor que está debajo")
+            each = told("cada marca representa el valor que está debajo")
             return each + _stacks(stacks)
         case TotalShared(many):
             there = told("juntamos todas las medidas")

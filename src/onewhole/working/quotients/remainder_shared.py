@@ -45,7 +45,7 @@ def remainder_shared(found: WithRemainder, wanted: RemainderForm) -> QuotientSta
         case RemainderForm.REMAINDER:
             return None
         case RemainderForm.FRACTION:
-            return _as_fraction(quotient, left, by)
+            return as_fraction(quotient, left, by)
         case RemainderForm.DECIMAL:
             after = places_needed(left, by.parts)
             if after is None:
@@ -66,8 +66,14 @@ def both_shared(found: WithRemainder) -> tuple[Quantity, ...]:
     return tuple([one for one in results if isinstance(one, Quantity)])
 
 
-def _as_fraction(quotient: Quantity, left: Quantity, by: Quantity) -> QuotientState:
-    fraction = Quantity(mixed(by.parts), (None, left.parts))
+def as_fraction(quotient: Quantity, left: Quantity, by: Quantity) -> QuotientState:
+    """Share a remainder as a fraction, in two lines; it has the unit of the quotient.
+
+    >>> from onewhole.number.quantity import whole
+    >>> as_fraction(whole(3, "lb"), whole(2, "lb"), whole(7)).found().counts
+    (3, 2)
+    """
+    fraction = Quantity(mixed(by.parts, quotient.ladder.mark), (None, left.parts))
     result = usual(fraction.ladder, value(plus(quotient, fraction)))
     state = QuotientState(left, by).say(plus(quotient, fraction), LeftSharedToo(left.parts, by.parts))
     return state.say(result, InAll(result)).ends(result)
