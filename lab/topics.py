@@ -138,6 +138,27 @@ def _converted(chance: Random) -> str:
     return chance.choice(asked)
 
 
+def _line_plots(chance: Random) -> str:
+    """Draw a line plot in fourths or eighths, and what is asked of it."""
+    pieces, first = chance.choice((4, 8)), chance.randrange(1, 9)
+    counts = [chance.randrange(1, 6) for _ in range(4)]
+    values = [_in_pieces(first + at, pieces) for at in range(4)]
+    marks = ", ".join(f"{value}: {count}" for value, count in zip(values, counts, strict=True))
+    asked = chance.choice(
+        ("total", "count", f"count above {values[1]}", f"count below {values[2]}", "spread", "most")
+    )
+    if asked == "most" and max(counts) == sorted(counts)[-2]:
+        asked = "total"
+    return f"plot {marks}; {asked}"
+
+
+def _in_pieces(count: int, pieces: int) -> str:
+    wholes, top = divmod(count, pieces)
+    return " ".join(
+        part for part in (str(wholes) if wholes else "", f"{top}/{pieces}" if top else "") if part
+    )
+
+
 def _clock_times(chance: Random) -> str:
     """Draw how long it is to another time of day, or what time is later or earlier."""
     start, minutes = f"{chance.randrange(1, 13)}:{_minutes(chance, 0)}", _minutes(chance, 5)
@@ -247,6 +268,8 @@ TOPICS: Mapping[str, OtherTopic] = {
     "several steps": OtherTopic(ideas_of(Topic.STEPS), steps),
     "factors and multiples": OtherTopic(ideas_of(Topic.LISTS), listed),
     "clock times": OtherTopic(_ON_THE_CLOCK, _clock_times),
+    "line plots": OtherTopic(ideas_of(Topic.PLOTS), _line_plots, TWENTY),
+    "line plots, composed": OtherTopic(ideas_of(Topic.PLOTS), WishedSkill.LINE_PLOTS),
     "clock times, composed": OtherTopic(_ON_THE_CLOCK, WishedSkill.CLOCK),
 }
 

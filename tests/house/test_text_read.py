@@ -159,6 +159,7 @@ READERS = {
     "statements/numerals.py": SHEET,
     "statements/listing_reading.py": SHEET,
     "statements/ordering_reading.py": SHEET,
+    "statements/plot_reading.py": SHEET,
     "statements/rounding_reading.py": SHEET,
     "statements/unit_words.py": "a typed list of spellings",
     "statements/tokens.py": SHEET,

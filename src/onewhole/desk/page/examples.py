@@ -35,6 +35,8 @@ EXAMPLES: Mapping[str, str] = MappingProxyType(
         "0.75 as a fraction\n3 ft = ? in\n26 in = ? ft ? in",
         "rounding": "round 4,567 to the nearest hundred\nround 3.46 to tenths\n"
         "round 2 5/8 to the nearest whole number\nround 5 ft 8 in to the nearest foot",
+        "plot": "plot 1/4: 2, 1/2: 3, 5/8 in: 1; count above 1/4\nplot 1/4: 2, 1/2: 3, 5/8 in: 1; spread\n"
+        "plot 1/4, 1/2, 1/4, 3/4 in; total\nplot 3: 2, 5: 4; most\nplot 1/2: 3, 1: 2, 1 1/2: 1; share",
         "signs": "7\N{VULGAR FRACTION TWO THIRDS} \N{EN DASH} 3\N{VULGAR FRACTION ONE THIRD} = ____",
         "story": f"4 1/4 - 1 3/4 | {STORY}",
         "words": "# Look at the pieces first. Are there enough?\n7 2/6 - 3 5/6",
