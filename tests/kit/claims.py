@@ -53,8 +53,7 @@ def true(sentence: str, heard: Heard) -> str | None:
                     return pattern
             except (OnewholeError, KeyError):
                 continue
-    worked = led_to(heard)
-    if worked is not None:
+    if (worked := led_to(heard)) is not None:
         return true(sentence, worked)
     return next(filter(None, (true(sentence, step) for step in each_step(heard))), None)
 

@@ -15,26 +15,20 @@ from onewhole.statements.tokens import ReadingError
 
 _BEGINS = re.compile(r"\s*(?:line\s+)?plot\b\s*", re.IGNORECASE)
 _FIND = re.compile(r"\s*(?:find\s+)?", re.IGNORECASE)
-_ASKS = tuple(
-    (re.compile(pattern, re.IGNORECASE), asks)
-    for pattern, asks in (
-        (r"(?:how\s+many|count)\b(?:\s+there)?(?:\s+are)?(?:\s+in\s+all)?", PlotAsk.COUNT),
-        (r"how\s+much\s+each\b.*|share\b.*|each\b.*", PlotAsk.SHARE),
-        (r"(?:the\s+)?total\b(?:\s+of\s+(?:all|those))?(?:\s+that\s+are)?", PlotAsk.TOTAL),
-        (r"(?:the\s+)?most(?:\s+(?:common|often)\b.*)?", PlotAsk.MOST),
-        (r"(?:the\s+)?(?:spread|range|difference)\b.*", PlotAsk.SPREAD),
-        (r"(?:the\s+)?(?:greatest|longest|largest)\s+(?:less|minus)\b.*", PlotAsk.SPREAD),
-    )
+_ASKS = (
+    (re.compile(r"(?:how\s+many|count)\b(?:\s+there)?(?:\s+are)?(?:\s+in\s+all)?"), PlotAsk.COUNT),
+    (re.compile(r"how\s+much\s+each\b.*|share\b.*|each\b.*"), PlotAsk.SHARE),
+    (re.compile(r"(?:the\s+)?total\b(?:\s+of\s+(?:all|those))?(?:\s+that\s+are)?"), PlotAsk.TOTAL),
+    (re.compile(r"(?:the\s+)?most(?:\s+(?:common|often)\b.*)?"), PlotAsk.MOST),
+    (re.compile(r"(?:the\s+)?(?:spread|range|difference)\b.*"), PlotAsk.SPREAD),
+    (re.compile(r"(?:the\s+)?(?:greatest|longest|largest)\s+(?:less|minus)\b.*"), PlotAsk.SPREAD),
 )
-_BOUNDS = tuple(
-    (re.compile(rf"\s*(?:{pattern})\b\s*", re.IGNORECASE), bound)
-    for pattern, bound in (
-        (r"(?:longer|more|greater|heavier|larger)\s+than|above|over", Bound.MORE),
-        (r"(?:shorter|less|fewer|smaller|lighter)\s+than|below|under", Bound.LESS),
-        (r"at\s+least", Bound.AT_LEAST),
-        (r"at\s+most", Bound.AT_MOST),
-        (r"exactly|at|of", Bound.EXACTLY),
-    )
+_BOUNDS = (
+    (re.compile(r"\s*(?:(?:longer|more|greater|heavier|larger)\s+than|above|over)\b\s*"), Bound.MORE),
+    (re.compile(r"\s*(?:(?:shorter|less|fewer|smaller|lighter)\s+than|below|under)\b\s*"), Bound.LESS),
+    (re.compile(r"\s*at\s+least\b\s*"), Bound.AT_LEAST),
+    (re.compile(r"\s*at\s+most\b\s*"), Bound.AT_MOST),
+    (re.compile(r"\s*(?:exactly|at|of)\b\s*"), Bound.EXACTLY),
 )
 _COUNT = re.compile(r"\s*[0-9]{1,3}\s*\Z")
 _ASKS_REMEDY = (
@@ -133,11 +127,11 @@ def _asked(plot: LinePlot, text: str, line: int, column: int, read: ReadNumber) 
     found = _FIND.match(text)
     at = found.end() if found else 0
     start = column + at
-    asks, at = _asks(text, at)
+    asks, at = _asks(text.lower(), at)
     if asks is None:
         msg = "it is not clear what is asked of the line plot"
         raise ReadingError(msg, line=line, column=start, remedy=_ASKS_REMEDY)
-    bound, at = _bound(text, at)
+    bound, at = _bound(text.lower(), at)
     if bound is not None and not text[at:].strip():
         _refuse("a value is missing", line, column + at)
     among = _among(plot, bound, read(text[at:], line, column + at)) if text[at:].strip() else None
