@@ -88,6 +88,11 @@ TYPED = {
         "factors of 12; factors of 36; factors of 7; multiples of 7 to 30; multiples of 6 to 30; "
         "multiples of 9 to 60"
     ),
+    "line plots": (  # no blank behind the semicolon of a plot: one stands between two problems
+        "plot 1/4: 2, 1/2: 3, 3/4: 1;total; plot 1/4: 2, 1/2: 3, 3/4 in: 1;count; plot 2: 3, 5: 1;most; "
+        "plot 1/4: 2, 1/2: 3, 3/4 in: 1;spread; plot 1/4: 2, 1/2: 3, 3/4 in: 2;count above 1/4; "
+        "plot 3/8: 3, 1 1/8: 2, 1 1/2 lb: 1;count below 1 1/2; plot 1/2: 3, 1: 1;share"
+    ),
     "several steps": (
         "4 + 3 x 7; 3 x (2 + 5); 20 - 3 x 4; 18 / 9 x 2; 10 - 3 + 2; 18 / 6 + 4 x (5 - 2); 10 - (3 + 2); "
         "2 x (3 ft 4 in + 2 ft 9 in); 24 / (2 x 3); 9 - 2 x 3/4; (20 - 8)/4"

@@ -23,6 +23,7 @@ NAMED = [
     ("4 + 3 x 7", Skill.STEPS),
     ("10 - (3 + 2)", Skill.STEPS),
     ("factors of 36", Skill.FACTORS),
+    ("plot 1/4: 2, 1/2: 3; total", Skill.LINE_PLOTS),
     ("5/6 ? 7/8", Skill.COMPARE),
     ("9 - ? = 3 1/2", Skill.FIND),
     ("7 2/6 = 6 ?/6", Skill.FIND),

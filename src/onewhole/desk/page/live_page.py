@@ -21,6 +21,7 @@ from onewhole.languages.english.speech import say
 from onewhole.languages.table import spoken_by
 from onewhole.notations.sentences.text import text_of
 from onewhole.notations.text import text
+from onewhole.pictures.line_plot import plot_scene
 from onewhole.presses.pdf import MissingSignError, press, press_drawings
 from onewhole.problems.problem import Problem
 from onewhole.problems.worked import WorkedProblem
@@ -31,6 +32,7 @@ from onewhole.sheets.document import Instruction, Item, Sheet, SheetError
 from onewhole.sheets.page import halves
 from onewhole.sheets.reading import NO_PROBLEM, read_part, read_sheet
 from onewhole.sheets.remedies import remedies
+from onewhole.sheets.shared_plots import shared_plots
 from onewhole.sheets.sheet_editor import SheetEditor
 from onewhole.sheets.typed_lines import lines_of, problem_lines, setting_in
 from onewhole.sheets.unread_line import UnreadLine
@@ -303,12 +305,16 @@ def _drawn(worked: WorkedSheet, now: datetime) -> tuple[tuple[Drawn, ...], PageF
             on.setdefault(label.decode(), at)
     said: list[list[str]] = [[] for _ in drawings]
     waiting: list[str] = []
+    plots = dict(shared_plots(sheet.items))
     if film := sheet.header.film:
         said[0].append(f"{spoken_by(sheet.header.words).page.film} {film}.")
     for item in sheet.items:
         if isinstance(item, Instruction):
             waiting.append(item.words)
             continue
+        if item.label in plots:
+            scene = plot_scene(plots[item.label].plot)
+            waiting.append(text_of(spoken_by(sheet.header.words).working.picture(scene, sheet.header.words)))
         said[on.get(item.label, 0)] += [*waiting, _said(item)]
         waiting = []
     said[-1] += waiting
