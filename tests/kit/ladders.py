@@ -195,7 +195,7 @@ def ladders() -> Iterator[tuple[str, str]]:
 
 
 def _split(ladder: str, typed: str) -> Iterator[tuple[str, str]]:
-    for problem in typed.split(";"):
+    for problem in typed.split("; "):
         yield ladder, problem.strip()
 
 
