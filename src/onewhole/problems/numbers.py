@@ -70,7 +70,7 @@ def with_numbers(statement: Statement, numbers: Sequence[Quantity]) -> Statement
             return AnotherName(next(supply), wanted)
         case PlotQuestion(plot, asks, among):
             marks = tuple((next(supply), count) for _, count in plot.marks)
-            return PlotQuestion(LinePlot(marks), asks, replace(among, value=next(supply)) if among else None)
+            return PlotQuestion(LinePlot(marks), asks, among)
         case Listing(sort, _, most):
             return Listing(sort, next(supply), None if most is None else next(supply))
         case Rounding():

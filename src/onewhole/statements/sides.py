@@ -19,6 +19,8 @@ from onewhole.statements.statement import (
 def sides(statement: Statement) -> tuple[Expression, ...]:
     """Return the expressions that make up a statement, in order; the number with the gap is none of them.
 
+    Of a line plot it is the values on it, and not the one that a question names once more.
+
     >>> from onewhole.statements.reading import read_statement
     >>> len(sides(read_statement("3 + ? = 5 1/2")))
     2
@@ -36,7 +38,7 @@ def sides(statement: Statement) -> tuple[Expression, ...]:
             return (number,)
         case Listing(_, number, most):
             return (number,) if most is None else (number, most)
-        case PlotQuestion(plot, _, among):
-            return (*(number for number, _ in plot.marks), *((among.value,) if among else ()))
+        case PlotQuestion(plot):
+            return tuple(number for number, _ in plot.marks)
         case _:
             assert_never(statement)
