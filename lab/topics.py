@@ -269,7 +269,6 @@ TOPICS: Mapping[str, OtherTopic] = {
     "factors and multiples": OtherTopic(ideas_of(Topic.LISTS), listed),
     "clock times": OtherTopic(_ON_THE_CLOCK, _clock_times),
     "line plots": OtherTopic(ideas_of(Topic.PLOTS), _line_plots, TWENTY),
-    "line plots, composed": OtherTopic(ideas_of(Topic.PLOTS), WishedSkill.LINE_PLOTS),
     "clock times, composed": OtherTopic(_ON_THE_CLOCK, WishedSkill.CLOCK),
 }
 
