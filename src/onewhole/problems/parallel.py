@@ -159,6 +159,8 @@ def _shape(statement: Statement) -> object:
         return tuple(numbers_of(statement).index(part) for part in found.parts), found.signs
     if isinstance(found, WithRemainder):
         return bool(found.left.parts), _written_with(found.quotient)
+    if isinstance(statement, PlotQuestion):
+        return found.ladder.style, found.ladder.kind  # an axis further on has wholes too
     asked = divided(statement.asked) if isinstance(statement, Question) else None
     if asked is not None and _unit_fraction(asked.right):
         return found.ladder.style, found.ladder.kind  # 6 and 12 groups are alike
