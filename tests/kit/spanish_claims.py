@@ -34,6 +34,7 @@ THINGS = {
     "parte": ("piece", "pieces"),
     "parte igual": ("equal part", "equal parts"),
     "salto": ("jump", "jumps"),
+    "marca": ("mark", "marks"),
 }
 
 

@@ -180,6 +180,17 @@ CLAIMS = {
     r"§ no cabe justo en §": "",
     r"contamos de § en § hasta §": "",
     r"el siguiente es § , y ya se pasa": "",
+    # line plots
+    r"sobre § hay #": "above {0} are {1}",
+    r"cada marca representa el valor que está debajo": "",
+    r"ahí no hay ninguna marca": "",
+    r"juntamos todas las medidas": "",
+    r"hay # , así que repartimos el total por igual": "there are {0}, so share the total equally",
+    r"la columna más alta tiene #": "the highest stack has {0}",
+    r"el valor que está debajo es §": "the value below it is {0}",
+    r"el mayor valor con una marca es §": "the greatest value with a mark is {0}",
+    r"el menor es §": "the least is {0}",
+    r"de izquierda a derecha las columnas tienen (?:§ , )*§ y § marcas": "",
     # several steps
     r"(?:primero los paréntesis|al final|de izquierda a derecha) : §": "",
     r"(?:multiplicamos|dividimos) antes de sumar o restar : §": "",
