@@ -13,7 +13,6 @@ from itertools import accumulate
 from onewhole.errors import OnewholeError
 from onewhole.number.quantity import Quantity
 from onewhole.statements.expression import Quotient, Sum, Times, quantities, value
-from onewhole.statements.line_plot import PlotQuestion
 from onewhole.statements.listing import Listing
 from onewhole.statements.rounding import Rounding
 from onewhole.statements.statement import (
@@ -32,7 +31,7 @@ from tests.kit.heard import COUNTS, Heard, equal_sides, line_of, number_words, p
 from tests.kit.listing_claims import LISTING_CLAIMS
 from tests.kit.naming_claims import NAMING_CLAIMS
 from tests.kit.ordering_claims import ORDERING_CLAIMS
-from tests.kit.plot_claims import PLOT_CLAIMS, led_to
+from tests.kit.plot_claims import led_to, of_plot
 from tests.kit.product_claims import PRODUCT_CLAIMS
 from tests.kit.rounding_claims import ROUNDING_CLAIMS
 from tests.kit.spoken_reading import unsay, unsay_expression
@@ -46,6 +45,8 @@ def true(sentence: str, heard: Heard) -> str | None:
     """Return the pattern that reads a spoken sentence and finds it true, or None when there is none."""
     said = re.sub(r"[.?!]$", "", sentence.strip())
     said = said[:1].lower() + said[1:]
+    if (worked := led_to(heard)) is not None:
+        return of_plot(said, heard) or true(sentence, worked)
     for pattern, holds in _claims(heard).items():
         for groups in ways(pattern, said):
             try:
@@ -53,16 +54,12 @@ def true(sentence: str, heard: Heard) -> str | None:
                     return pattern
             except (OnewholeError, KeyError):
                 continue
-    if (worked := led_to(heard)) is not None:
-        return true(sentence, worked)
     return next(filter(None, (true(sentence, step) for step in each_step(heard))), None)
 
 
 def _claims(heard: Heard) -> dict[str, Reads]:
     if isinstance(heard.item.statement, Rounding):
         return ROUNDING_CLAIMS | {said: holds for said, holds in CLAIMS.items() if said in _OF_ANY}
-    if isinstance(heard.item.statement, PlotQuestion):
-        return PLOT_CLAIMS
     if isinstance(heard.item.statement, Listing):
         return LISTING_CLAIMS | {said: CLAIMS[said] for said in _OF_ANY}
     if isinstance(heard.item.statement, Ordering):

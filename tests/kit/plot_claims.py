@@ -6,9 +6,10 @@ from collections.abc import Callable
 from dataclasses import replace
 from fractions import Fraction
 
+from onewhole.errors import OnewholeError
 from onewhole.statements.line_plot import PlotQuestion
 from onewhole.statements.statement import Question
-from tests.kit.heard import COUNTS, Heard
+from tests.kit.heard import COUNTS, Heard, ways
 
 Reads = Callable[[Heard, tuple[str, ...]], bool]
 
@@ -89,3 +90,15 @@ PLOT_CLAIMS: dict[str, Reads] = {
     r"find the total of those that are (?:more than |less than |at least |at most )?(.+)": _beside,
     r"(?:so|in number .+?,)? ?the answer is (.+)": _answer,
 }
+
+
+def of_plot(said: str, heard: Heard) -> str | None:
+    """The pattern that reads what is said of the plot itself and finds it true."""
+    for pattern, holds in PLOT_CLAIMS.items():
+        for groups in ways(pattern, said):
+            try:
+                if holds(heard, groups):
+                    return pattern
+            except (OnewholeError, KeyError):
+                continue
+    return None
