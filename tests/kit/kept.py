@@ -4,6 +4,7 @@ from dataclasses import dataclass, replace
 from datetime import UTC, date, datetime, timedelta
 
 from onewhole.findings.attendance import PageWord, PaperWord
+from onewhole.findings.own_page import OwnPage
 from onewhole.marking.paper.read_cell import ReadCell
 from onewhole.marking.paper.verdict import PaperVerdict, PaperWhy
 from onewhole.store.answers import KeptAnswer, keep_answers
@@ -18,6 +19,7 @@ from onewhole.store.night_cache import cache_night
 from onewhole.store.night_words import keep_night_words
 from onewhole.store.nights import add_night, change_day, change_version, name_night
 from onewhole.store.opening import Store
+from onewhole.store.own_pages import keep_own_page
 from onewhole.store.paper_cells import PaperCell, ReadBy, change_paper_cells, keep_paper_cells
 from onewhole.store.pupil_days import PupilDays, keep_pupil_days
 from onewhole.store.recordings import KeptRecording, keep_recording
@@ -82,6 +84,8 @@ def every_kind_of_row(store: Store) -> Round:
     keep_given_out(store, first.class_number, GivenOut("K01", "the page", "Ada", "", DAY, NOW, "teacher"))
     for joined in (None, DAY):
         keep_pupil_days(store, first.class_number, "K01", PupilDays(joined, DAY + timedelta(days=200)))
+    for form in (OwnPage.LARGE, OwnPage.BRAILLE):
+        keep_own_page(store, first.class_number, "K01", form)
     for said in (PaperWord.ABSENT, PaperWord.LATE):
         keep_night_words(store, first.night, [("K01", said), ("K02", PageWord.GIVEN)], NOW, "teacher")
     cell = ReadCell(PaperVerdict.UNSURE, "4 7/8", ("4 7/8", "4 1/8"), 70_000, 90_000, PaperWhy.DOUBTFUL)

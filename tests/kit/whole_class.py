@@ -3,6 +3,7 @@
 from datetime import timedelta
 
 from onewhole.findings.attendance import NightSaid, PageWord, PaperWord
+from onewhole.findings.own_page import OwnPage
 from onewhole.store.asked import KeptAsked, keep_asked
 from onewhole.store.correction_rows import CellReadAs
 from onewhole.store.corrections import Correction, keep_correction
@@ -13,6 +14,7 @@ from onewhole.store.night_cache import cache_night
 from onewhole.store.night_words import keep_night_words
 from onewhole.store.nights import name_night
 from onewhole.store.opening import Store
+from onewhole.store.own_pages import keep_own_page
 from onewhole.store.pupil_days import PupilDays, keep_pupil_days
 from onewhole.store.recordings import KeptRecording, keep_recording
 from onewhole.store.steps import NightStep, keep_step
@@ -39,6 +41,7 @@ def whole_class(store: Store) -> Round:
     cache_morning(store, kept.night, "stamp", "cached")
     keep_given_out(store, 1, GivenOut("K01", "all that is held", "the family", "asked", DAY, NOW, "teacher"))
     keep_pupil_days(store, 1, "K01", PupilDays(DAY, DAY + timedelta(days=200)))
+    keep_own_page(store, 1, "K01", OwnPage.BRAILLE)
     words: list[tuple[str, NightSaid]] = [("K01", PageWord.GIVEN), ("K01", PaperWord.LATE)]
     keep_night_words(store, kept.night, words, NOW, "teacher")
     keep_cell(store, paper_cell(kept.night, "K01", "2"))

@@ -62,6 +62,7 @@ def mended(store: Store, *backups: Path) -> list[tuple[DamageKind, str]]:
         ("DELETE FROM night_words WHERE number = 2", DamageKind.LOST, "night_words"),
         ("UPDATE pupil_days SET joined = '2026-09-02'", DamageKind.CHANGED, "pupil_days"),
         ("DELETE FROM pupil_days", DamageKind.LOST, "pupil_days"),
+        ("UPDATE own_pages SET form = 'large print'", DamageKind.CHANGED, "own_pages"),
         ("UPDATE sheet_versions SET typed = '5' WHERE version = 1", DamageKind.CHANGED, "sheet_versions"),
         ("UPDATE pupils SET name = 'Wrem' WHERE number = 1", DamageKind.CHANGED, "pupils"),
         ("UPDATE classes SET name = 'Rook 13'", DamageKind.CHANGED, "classes"),

@@ -33,6 +33,7 @@ _OF_A_PUPIL = (
     tables.asked_answers,
     tables.night_words,
     tables.pupil_days,
+    tables.own_pages,
     tables.given_out,
     tables.paper_cells,
 )
@@ -122,6 +123,8 @@ def all_on_pupil(store: Store, class_number: int, code: str) -> dict[str, object
         of_days = tables.pupil_days.c
         asked = select(of_days.joined, of_days.left).where(of_days.pupil_number == pupil.number)
         days = connection.execute(asked).one_or_none() or (None, None)
+        of_forms = tables.own_pages.c
+        form = connection.scalar(select(of_forms.form).where(of_forms.pupil_number == pupil.number))
     joined, left = ("" if day is None else day.isoformat() for day in days)
     return {
         "class": name,
@@ -129,6 +132,7 @@ def all_on_pupil(store: Store, class_number: int, code: str) -> dict[str, object
         "name": pupil.name,
         "joined": joined,
         "left": left,
+        "reads": form or "",
         **rows,
     }
 

@@ -15,6 +15,7 @@ from sqlalchemy import (
 )
 
 from onewhole.findings.attendance import PageWord, PaperWord
+from onewhole.findings.own_page import OwnPage
 from onewhole.marking.paper.verdict import PaperVerdict, PaperWhy
 from onewhole.marking.reading.talk_word import TalkSaid
 from onewhole.store.column_types import (
@@ -191,6 +192,15 @@ pupil_days = Table(
     Column("pupil_number", Number, ForeignKey("pupils.number"), primary_key=True),
     Column("joined", Day),
     Column("left", Day),
+    _digest(),
+)
+
+#: In what form a pupil reads pages: none of those who have the print of the class.
+own_pages = Table(
+    "own_pages",
+    METADATA,
+    Column("pupil_number", Number, ForeignKey("pupils.number"), primary_key=True),
+    Column("form", OneOf(*(form.value for form in OwnPage)), nullable=False),
     _digest(),
 )
 

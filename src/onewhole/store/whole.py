@@ -13,6 +13,7 @@ from onewhole.store.morning_cache import cached_morning
 from onewhole.store.night_cache import cached_nights
 from onewhole.store.night_words import night_words_of
 from onewhole.store.opening import Store
+from onewhole.store.own_pages import own_pages_of
 from onewhole.store.paper_cells import paper_cells_of
 from onewhole.store.pupil_days import pupil_days_of
 from onewhole.store.recordings import recorded_labels, recordings_of
@@ -56,5 +57,6 @@ def _read_class(store: Store, number: int) -> None:
     cache_inputs_of(store, number)
     given_out_of(store, number)
     pupil_days_of(store, number)
+    own_pages_of(store, number)
     night_words_of(store, number)
     year_of(store, number)

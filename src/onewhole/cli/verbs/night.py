@@ -5,6 +5,7 @@ from typing import Annotated
 
 import typer
 
+from onewhole.cli.class_option import ClassFile, Room, forms_in
 from onewhole.cli.clock import now
 from onewhole.cli.group_options import (
     LetGo,
@@ -55,10 +56,12 @@ def run(
     new_group: NewGroup = None,
     languages: Languages = "",
     braille: InBraille = False,
+    class_file: ClassFile = None,
+    room: Room = 1,
 ) -> int:
     """Print the pages, and with answers the marks and the morning plan; end with the most useful findings."""
     settings = settings_typed(meets, sizes)
-    prints = NightPrints(languages=languages, braille=braille)
+    prints = NightPrints(languages, braille, forms_in(class_file, room))
     wishes = wishes_typed(move, stay, let_go, merge, new_group, take=take)
     if (folder / PHOTOS).is_dir() and not answers_of_night(folder).exists():
         _read_photos(folder)

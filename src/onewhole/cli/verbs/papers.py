@@ -1,4 +1,4 @@
-"""`onewhole papers`: who got a page, who was away, whose paper is late; who joined and left."""
+"""`onewhole papers`: who got a page, who was away, whose paper is late; who joined, left, reads braille."""
 
 from collections.abc import Iterator, Sequence
 from pathlib import Path
@@ -11,6 +11,7 @@ from onewhole.cli.days import day_in
 from onewhole.cli.screen import plain_line
 from onewhole.desk.classes import papers as desk
 from onewhole.desk.classes.class_records import Store, room
+from onewhole.desk.classes.own_forms import forms_of_class, keep_forms
 from onewhole.desk.classes.page_for import give_page_to, groups_now, meant
 from onewhole.desk.classes.pupil_codes import codes_typed
 from onewhole.desk.classes.pupil_days import days_of_class, keep_days
@@ -44,6 +45,15 @@ Left = Annotated[
     typer.Option("--left", metavar="CODE=DAY", help="A pupil left on DAY; CODE= takes it back."),
 ]
 
+Reads = Annotated[
+    list[str] | None,
+    typer.Option(
+        "--reads",
+        metavar="CODE=FORM",
+        help="A pupil reads pages in braille or in large print: K05=braille, K06=large; K05= takes it back.",
+    ),
+]
+
 
 def run(
     file: ClassFile,
@@ -57,6 +67,7 @@ def run(
     no_page: NoPage = "",
     joined: Joined = None,
     left: Left = None,
+    reads: Reads = None,
 ) -> int:
     """Keep what is said of a night's papers, or of the days of pupils, and print how it stands."""
     said = {"here": here, "absent": absent, "excused": excused, "late": late, "no page": no_page}
@@ -66,6 +77,7 @@ def run(
     try:
         with book.transaction() as within:
             _keep_days(within, room_number, joined or (), left or ())
+            keep_forms(within, room_number, dict(map(_code_and_form, reads or ())), {})
             if night is not None:
                 _keep(within, room_number, night, whom, said)
         lines = tuple(_days(book, room_number) if night is None else _papers(book, room_number, night))
@@ -111,6 +123,13 @@ def _code_and_day(typed: str) -> tuple[str, str]:
     return code, day_in(day).isoformat() if day else ""
 
 
+def _code_and_form(typed: str) -> tuple[str, str]:
+    code, sign, form = typed.partition("=")
+    if not sign:
+        raise InputError(f"“{typed[:20]}” names no form", remedy="Write it as K05=braille, or K05= for none.")
+    return code, form
+
+
 def _papers(book: Store, room_number: int, night: int) -> Iterator[str]:
     found = desk.papers(book, room_number, night)
     for row in found.rows:
@@ -120,6 +139,8 @@ def _papers(book: Store, room_number: int, night: int) -> Iterator[str]:
 
 
 def _days(book: Store, room_number: int) -> Iterator[str]:
+    forms = {row.pupil.code: row.typed for row in forms_of_class(book, room_number)}
     for row in days_of_class(book, room_number):
+        reads = f"reads {forms[row.pupil.code]}" * bool(forms[row.pupil.code])
         days = [f"joined {row.joined}" * bool(row.joined), f"left {row.left}" * bool(row.left)]
-        yield "  ".join(part for part in (row.pupil.code, row.pupil.name or "", *days) if part)
+        yield "  ".join(part for part in (row.pupil.code, row.pupil.name or "", *days, reads) if part)

@@ -5,8 +5,10 @@ from typing import Annotated
 
 import typer
 
+from onewhole.cli.class_option import ClassFile, Room, forms_in
 from onewhole.cli.clock import now
 from onewhole.cli.say_json import say_json
+from onewhole.desk.page.own_pages import own_pages
 from onewhole.desk.page.print_choice import PrintChoice, SheetPage, read_order
 from onewhole.desk.page.print_pages import fitted_where_asked, print_pages, print_together
 from onewhole.desk.page.pupil_copies import codes_listed
@@ -90,6 +92,8 @@ def run(
     both_sides: BothSides = False,
     braille: InBraille = False,
     languages: Languages = "",
+    class_file: ClassFile = None,
+    room: Room = 1,
     as_json: AsJson = False,
 ) -> int:
     """Print pupil page, key, workings and family page, and say where they lie."""
@@ -103,13 +107,15 @@ def run(
         languages=languages,
     )
     codes = codes_listed(pupils) if pupils else ()
+    when = now()
+    own = own_pages(read, forms_in(class_file, room), when)
     choice = PrintChoice(PrintChoice().parts if order is None else read_order(order), both_sides)
     fitted = fitted_where_asked(read) if choice.copies(SheetPage.PUPIL) else None
     page, came = (fitted.page, fitted.fit) if fitted else (None, None)
     if together or order is not None or both_sides:
-        made = print_together(read, to, choice=choice, when=now(), pupils=codes, pupil=page)
+        made = print_together(read, to, choice=choice, when=when, pupils=codes, pupil=page, own=own)
     else:
-        made = print_pages(read, to, when=now(), pupils=codes, pupil=page)
+        made = print_pages(read, to, when=when, pupils=codes, pupil=page, own=own)
     if as_json:
         files = [{"page": one.page, "path": str(one.path)} for one in made]
         say_json({"files": files} | ({"fit": came.as_object} if came else {}))

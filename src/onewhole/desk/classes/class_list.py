@@ -19,6 +19,7 @@ from onewhole.desk.classes.seen import is_to_be_written
 from onewhole.errors import InputError
 from onewhole.store.classes import Pupil, add_pupil, name_pupil, rename_class
 from onewhole.store.opening import Store
+from onewhole.store.own_pages import keep_own_page, own_pages_of
 
 __all__ = [
     "LONGEST_NAME",
@@ -66,14 +67,18 @@ def new_class(book: Store, name: str, pupils: int, names: Sequence[str], now: da
 def copy_class(book: Store, room_number: int, name: str, now: datetime) -> Classroom:
     """Keep a new class with the pupils of another, by their names, under new codes; without its nights.
 
+    The languages of the class and the form in which a pupil reads pages come along.
+
     Raises InputError and NotThere.
     """
     with book.transaction() as within:
         old = room(within, room_number)
         made = start_room(within, name_seen(name, "The class"), len(old.pupils), now)
+        forms = own_pages_of(within, room_number)
         for pupil, one in zip(made.pupils, old.pupils, strict=True):
             if one.name is not None:
                 name_pupil(within, made.number, pupil.code, one.name)
+            keep_own_page(within, made.number, pupil.code, forms.get(one.code))
         set_languages(within, made.number, languages_of(within, room_number))
         return room(within, made.number)
 

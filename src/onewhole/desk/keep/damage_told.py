@@ -20,6 +20,7 @@ _CALLED = {
     "asked_answers": ("what was said in a talk", "rows of talks", "wrote"),
     "night_words": ("the word on a paper", "words on papers", "said"),
     "pupil_days": ("the first day", "days of joining and leaving", "joined"),
+    "own_pages": ("the form of the pages", "forms of pages", "form"),
     "sheet_versions": ("the page", "versions of pages", "typed"),
     "sheets": ("the name of the page", "pages", "name"),
     "pupils": ("the name", "children", "name"),

@@ -49,6 +49,9 @@ class DataPlace(Enum):
     PUPIL_DAYS = _table(
         "the days on which a child joined and left the class", "pupil_days", HowHeld.LISTED, Erasing.ROWS
     )
+    OWN_PAGES = _table(
+        "whether a child reads braille or large print", "own_pages", HowHeld.LISTED, Erasing.ROWS
+    )
     NIGHT_WORDS = _table(
         "the teacher's word on a night: who got the page, who was absent or excused, whose paper is late",
         "night_words",

@@ -33,19 +33,21 @@ def print_pages(
     when: datetime,
     pupils: Sequence[str] = (),
     pupil: Printed | None = None,
+    own: tuple[Ready, ...] = (),
 ) -> tuple[Made, ...]:
     """Print the pages of a sheet into a folder, which is made if it is not there.
 
     The pupils' page has a copy for each of ``pupils``, by code, where there are any; ``pupil`` is that page
     where it is made already (:func:`fitted_pupil_page`). All pages are pressed
     before anything is written, and they come into the folder together, with their list
-    (:func:`~.put_pages.put`). A sheet that asks for braille has its files too. ``when`` is the date written
+    (:func:`~.put_pages.put`). A sheet that asks for braille has its files too, and ``own`` are the pages of
+    single pupils, which are ready. ``when`` is the date written
     into the PDFs, with its time zone. Raises RoomError when a working does not fit the paper,
     NoBrailleError, PressError and FileRefused.
     """
     worked = WorkedSheet(sheet)
     ready = pressed(sheet_pages(worked, pupils, pupil), when=when) + braille_where_asked(worked)
-    return put({NightPart.PAGES: ready}, folder, MadeFrom(sheet, when))
+    return put({NightPart.PAGES: ready + own}, folder, MadeFrom(sheet, when))
 
 
 def print_together(
@@ -56,12 +58,13 @@ def print_together(
     when: datetime,
     pupils: Sequence[str] = (),
     pupil: Printed | None = None,
+    own: tuple[Ready, ...] = (),
 ) -> tuple[Made, ...]:
     """Print the chosen pages of a sheet as one file into a folder; otherwise as :func:`print_pages`."""
     worked = WorkedSheet(sheet)
     ready = pressed([(TOGETHER, together(worked, choice, pupil, pupils))], when=when)
     ready += braille_where_asked(worked)
-    return put({NightPart.PAGES: ready}, folder, MadeFrom(sheet, when))
+    return put({NightPart.PAGES: ready + own}, folder, MadeFrom(sheet, when))
 
 
 def together(

@@ -1,15 +1,17 @@
 """One night, whole: from a folder with a sheet and answers to pages, marks and a morning plan."""
 
 import json
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from datetime import datetime
 from pathlib import Path
 
+from onewhole.desk.classes.own_forms import Forms
 from onewhole.desk.marking.answers_file import answers_in, answers_of_night
 from onewhole.desk.marking.findings import most_useful
 from onewhole.desk.marking.mark import Marked, as_object, asked_of_class, mark_sheet
 from onewhole.desk.page import audit as audits
 from onewhole.desk.page.braille_files import braille_where_asked
+from onewhole.desk.page.own_pages import own_pages
 from onewhole.desk.page.print_pages import pressed, sheet_pages
 from onewhole.desk.page.put_pages import Made, MadeFrom, NightPart, Ready, put
 from onewhole.desk.page.sheets import sheet_in
@@ -37,10 +39,14 @@ class NightFiles:
 
 @dataclass(frozen=True, slots=True)
 class NightPrints:
-    """How the pages of a night are printed: the class's ``languages``, and whether in braille too."""
+    """How the pages of a night are printed: the class's ``languages``, and whether in braille too.
+
+    ``forms`` are those of pupils, by code, who have pages of their own.
+    """
 
     languages: str = ""
     braille: bool = False
+    forms: Forms = field(default_factory=dict)
 
 
 def night(
@@ -67,6 +73,7 @@ def night(
     sheet = WorkedSheet(sheet_in(folder / SHEET, languages=prints.languages, braille=braille))
     answers = answers_of_night(folder)
     pages = pressed(sheet_pages(sheet), when=when) + braille_where_asked(sheet)
+    pages += own_pages(sheet.sheet, prints.forms, when)
     audit = (_audit(sheet),)
     if not answers.exists():
         files = {NightPart.PAGES: pages, NightPart.AUDIT: audit, NightPart.MARKS: (), NightPart.MORNING: ()}

@@ -2,6 +2,7 @@
 
 from collections.abc import Mapping
 
+from onewhole.desk.classes.own_forms import own_readers
 from onewhole.desk.page.class_prints import (
     FITS,
     MARKED,
@@ -14,6 +15,7 @@ from onewhole.desk.page.class_prints import (
     prints_text,
     set_prints,
 )
+from onewhole.desk.page.own_pages import own_pages_of_night
 from onewhole.desk.page.print_choice import MOST_COPIES, SheetPage
 from onewhole.errors import InputError
 from onewhole.web.http.request import PageRequest
@@ -65,6 +67,14 @@ def night(request: PageRequest) -> Content | HtmlPage:
     except DoesNotFit as refused:
         return not_fitting(request.at("printing.night"), refused, {})
     return Content(made.content, "application/pdf", made.name, in_tab=True)
+
+
+def own(request: PageRequest) -> Content:
+    """Give the own pages of pupils who read a night's page in braille or in large print, as one ZIP file."""
+    made = own_pages_of_night(
+        request.book, request.number("room"), request.number("night"), request.app.now()
+    )
+    return Content(made.content, made.media, made.name)
 
 
 def typed(request: PageRequest) -> Content | HtmlPage:
@@ -137,6 +147,7 @@ def _shown(request: PageRequest, refused: InputError | None = None) -> HtmlPage:
             "marks": request.field("marks", "") if refused else choice.marks,
             "each": request.field("each", "") == "yes" if refused else choice.each_pupil,
             "most": MOST_COPIES,
+            "own_pages": own_readers(request.book, request.number("room")),
             "refused": refused,
         },
         refused_status(refused) if refused else 200,

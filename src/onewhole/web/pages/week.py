@@ -8,6 +8,7 @@ from itertools import groupby
 from markupsafe import Markup
 
 from onewhole.desk.classes.class_records import Store, night_page
+from onewhole.desk.classes.own_forms import own_readers
 from onewhole.desk.classes.week import (
     HOW,
     LONGEST_SOUGHT,
@@ -53,6 +54,7 @@ def look(request: PageRequest) -> HtmlPage:
         "week.html",
         {
             "weeks": found,
+            "own_pages": own_readers(request.book, request.number("room")),
             "this_week": monday(today),
             "around": around,
             "until": until,
