@@ -3,11 +3,14 @@
 from datetime import date
 
 from onewhole.desk.classes.papers import papers
+from onewhole.findings.own_page import OwnPage
+from onewhole.store.own_pages import own_pages_of
 from onewhole.store.pupil_days import PupilDays, pupil_days_of
 from tests.kit.doors import Answer, Opened
 from tests.kit.forms import Form, form_to
 
 PAPERS, DAYS = "/mine/1/night/9/papers", "/mine/1/class/days"
+FORMS = "/mine/1/class/forms"
 
 
 def send_form(door: Opened, form: Form, **typed: str) -> Answer:
@@ -66,6 +69,18 @@ def days_of_pupils(door: Opened) -> None:
     assert _row_changed(door, form_to(told.text, DAYS), {}).status == 303
     left = {"K01": PupilDays(None, date(2026, 12, 1)), "K02": PupilDays(None, date(2026, 12, 2))}
     assert pupil_days_of(book, 1) == left
+
+
+def forms_of_pupils(door: Opened) -> None:
+    """The same of the form in which pupils read their pages."""
+    old = form_to(door.get(FORMS).text, FORMS)
+    assert _row_changed(door, old, {"K01": {"form": "braille"}}).status == 303
+    told = _row_changed(door, old, {"K01": {"form": "large print"}, "K02": {"form": "braille"}})
+    assert (told.status, "“braille”" in told.text) == (409, True)
+    book = door.door.books["mine"]
+    assert own_pages_of(book, 1) == {"K01": OwnPage.BRAILLE}
+    assert _row_changed(door, form_to(told.text, FORMS), {}).status == 303
+    assert own_pages_of(book, 1) == {"K01": OwnPage.LARGE, "K02": OwnPage.BRAILLE}
 
 
 def year_of_a_class(door: Opened) -> None:

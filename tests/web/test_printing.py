@@ -1,8 +1,10 @@
 """What one click prints, asked without a browser."""
 
 from collections.abc import Iterator
+from io import BytesIO
 from pathlib import Path
 from urllib.parse import unquote
+from zipfile import ZipFile
 
 import pytest
 
@@ -10,6 +12,8 @@ from onewhole.desk.classes.class_records import night_pages
 from onewhole.desk.classes.rosters import roster_of
 from onewhole.desk.page.class_prints import prints_of
 from onewhole.desk.page.print_choice import PrintChoice, PrintPart, SheetPage
+from onewhole.findings.own_page import OwnPage
+from onewhole.store.own_pages import keep_own_page
 from onewhole.store.steps import NightStep, steps_of
 from tests.kit import pdf
 from tests.kit.doors import Opened
@@ -141,3 +145,19 @@ def test_the_amounts_come_as_raised_lines(door: Opened) -> None:
     typed |= {"typed": "1. 304 - 128", "print": "tactile"}
     none = door.client.post("/mine/1/page/printed", data=typed, headers=door.origin)
     assert (none.status_code, "drawn as strips" in none.text) == (422, True)
+
+
+def test_own_pages_are_saved_as_one_file(door: Opened) -> None:
+    """Where nobody reads braille there is no link, and the address says what to do; then a ZIP file."""
+    assert "Own pages" not in door.get("/mine/1/week").text
+    assert "Nobody who got this page" in door.get("/mine/1/night/10/own").text
+    forms = form_to(door.get("/mine/1/class/forms").text, "/mine/1/class/forms")
+    code = forms.value("code")
+    keep_own_page(door.door.books["mine"], 1, code, OwnPage.BRAILLE)
+    assert "/mine/1/night/10/own" in door.get("/mine/1/week").text
+    assert "1 pupil;" in door.get(AT).text
+    came = door.client.get("/mine/1/night/10/own")
+    how, _, name = came.headers["content-disposition"].partition("; filename*=UTF-8''")
+    assert (how, came.headers["content-type"]) == ("attachment", "application/zip")
+    assert unquote(name).endswith(", own pages.zip")
+    assert f"{code}-pupil.brf" in ZipFile(BytesIO(came.content)).namelist()
