@@ -97,8 +97,8 @@ def put_export(book: Store, room: int, code: str, folder: Path) -> tuple[Path, .
 
 
 def _rows(held: AllHeld) -> Iterator[tuple[str, ...]]:
-    for what in ("class", "code", "name", "joined", "left"):
-        if held.rows[what] or what not in {"joined", "left"}:
+    for what in ("class", "code", "name", "joined", "left", "reads"):
+        if held.rows[what] or what not in {"joined", "left", "reads"}:
             yield (what, "", "", "", str(held.rows[what] or ""), "", "")
     for what in ("answers", "corrections"):
         rows = held.rows[what]
