@@ -68,7 +68,7 @@ CLAIMS = {
     r"empezamos en § y saltamos §": "start at {0} and jump on by {1}",
     r"llegamos a §": "you land on {0}",
     r"desde § , un salto de § llega (?:al|a la) siguiente ~": "from {0}, a jump of {1} lands on the next {2}",
-    r"a § le faltan? § para llegar (?:al|a la) siguiente ~ , así que eso se lo quitamos al otro número": (
+    r"a § le faltan? § para llegar (?:al|a la) siguiente ~ , así que se lo quitamos al otro número": (
         "{0} needs {1} to reach the next {2}, so take that from the other number"
     ),
     r"sumamos § a los dos números : la distancia entre ellos no cambia": (

@@ -53,7 +53,7 @@ def jumping(reason: Jumping, words: ClassWords) -> Sentences:
             return told("llegamos a", Said(reached))
         case GivenToMakeOne(first, by):
             lacks = ("a", Said(first), _lacks(by), Said(by), "para llegar", *_to_next(first, words))
-            return told(lacks, SO, "eso se lo quitamos al otro número")
+            return told(lacks, SO, "se lo quitamos al otro número")
         case WholeAndRest(filled, rest):
             return told("ahora", "sumamos", Said(filled), "y", Said(rest))
         case SameToBoth(by, _):
