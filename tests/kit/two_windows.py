@@ -1,5 +1,6 @@
 """Two windows on one form: the second is told what the first one kept, and nothing typed is lost."""
 
+from collections.abc import Callable
 from datetime import date
 
 from onewhole.desk.classes.papers import papers
@@ -94,3 +95,13 @@ def year_of_a_class(door: Opened) -> None:
     assert ">first day: 2026-08-24</textarea>" in told.text
     assert send_form(door, again, typed="first day: 2026-08-24").status == 303
     assert ">first day: 2026-08-24</textarea>" in door.get(year).text
+
+
+#: The forms of pupils and their papers that carry what they saw: the field that does, and a case.
+OF_PUPILS: dict[str, tuple[str, Callable[[Opened], None]]] = {
+    "class_days.keep": ("saw", days_of_pupils),
+    "class_forms.keep": ("saw", forms_of_pupils),
+    "year.keep": ("saw", year_of_a_class),
+    "papers.give": ("saw", for_whom),
+    "papers.keep": ("saw", papers_of_a_night),
+}

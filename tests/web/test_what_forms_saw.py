@@ -38,14 +38,7 @@ from tests.kit.pasted_window import pasted
 from tests.kit.photo_windows import checked_by_form, checked_by_script, paper_wishes_kept
 from tests.kit.rounds import lived_in
 from tests.kit.routes import ROUTES
-from tests.kit.two_windows import (
-    days_of_pupils,
-    for_whom,
-    forms_of_pupils,
-    papers_of_a_night,
-    send_form,
-    year_of_a_class,
-)
+from tests.kit.two_windows import OF_PUPILS, send_form
 
 CLASS, FIRST, NIGHT = "/mine/1/class", "/mine/1/night/1", "/mine/1/night/9"
 
@@ -349,11 +342,7 @@ CARRIES: dict[str, tuple[str, Callable[[Opened], None]]] = {
     "class_page.call": ("saw", class_name),
     "class_page.speak": ("saw_languages", class_languages),
     "class_page.add": ("saw", added_pupils),
-    "class_days.keep": ("saw", days_of_pupils),
-    "class_forms.keep": ("saw", forms_of_pupils),
-    "year.keep": ("saw", year_of_a_class),
-    "papers.give": ("saw", for_whom),
-    "papers.keep": ("saw", papers_of_a_night),
+    **OF_PUPILS,
     "keep.until": ("saw", last_day),
     "night_change.rename": ("saw", night_name),
     "night_change.move": ("saw", night_day),
