@@ -200,3 +200,25 @@ class TestAnswer:
         with pytest.raises(ReadingError) as refused:
             read_answer(written)
         assert (refused.value.what, refused.value.column) == (what, column)
+
+
+@pytest.mark.parametrize(
+    ("typed", "same"),
+    [
+        ("3/4 of 20", "3/4 x 20"),
+        ("3/4 OF 2/3", "3/4 x 2/3"),
+        ("1/2 de 20", "1/2 x 20"),
+        ("2/3 of 12 + 1", "2/3 x 12 + 1"),
+    ],
+)
+def test_a_fraction_of_a_number_is_a_product(typed: str, same: str) -> None:
+    """Source: 5.NF.B.4 (CCSSM 2010) reads (a/b) x q as a parts of q cut into b."""
+    assert read_statement(typed) == read_statement(same)
+
+
+@pytest.mark.parametrize(("typed", "column"), [("5 of 2", 3), ("1/2 of", 7), ("1/2 in of 3", 8)])
+def test_nothing_but_a_fraction_is_taken_of_a_number(typed: str, column: int) -> None:
+    """Refused with its place."""
+    with pytest.raises(ReadingError) as refused:
+        read_statement(typed)
+    assert refused.value.column == column

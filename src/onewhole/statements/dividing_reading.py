@@ -1,4 +1,4 @@
-"""Reading what divides: 87 / 4 with its spaces, 5 ft 2 in/2, and what is left over: 21 r 3."""
+"""Reading what divides (87 / 4, 5 ft 2 in/2), what is left over (21 r 3), and what takes a part (3/4 of 20)."""
 
 from onewhole.number.ladder import Style
 from onewhole.number.quantity import Quantity, whole
@@ -12,6 +12,9 @@ from onewhole.statements.tokens import Token, TokenKind
 #: What people write before a remainder, in English and Spanish; our own list.
 REMAINDER = frozenset({"r", "rem", "remainder", "residuo", "resto"})
 
+#: What takes a fraction of a number, in English and Spanish.
+OF = frozenset({"of", "de"})
+
 
 def divides(cursor: Cursor, found: Expression | Gap) -> bool:
     """Say whether a sign that divides comes next; a slash close behind a number with pieces is refused.
@@ -24,6 +27,15 @@ def divides(cursor: Cursor, found: Expression | Gap) -> bool:
     if pieces:
         cursor.refuse("a second slash stands here, and it is not clear what it divides", UNCLEAR_REMEDY)
     return True
+
+
+def part_of(cursor: Cursor, found: Expression | Gap) -> bool:
+    """Say whether a word comes next that takes a fraction of what follows: 3/4 of 20 is 3/4 x 20.
+
+    Source: a fraction of a number is a product with it (5.NF.B.4, CCSSM 2010).
+    """
+    fraction = isinstance(found, Quantity) and found.ladder.style is Style.MIXED and not found.ladder.mark
+    return fraction and cursor.word_ahead(0, OF)
 
 
 def with_remainder(cursor: Cursor, found: Quantity) -> Quantity | WithRemainder:

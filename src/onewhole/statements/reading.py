@@ -16,7 +16,7 @@ from onewhole.statements.clock_sides import (
     clock_time,
 )
 from onewhole.statements.cursor import Cursor
-from onewhole.statements.dividing_reading import divides, divisor_of, quotient, with_remainder
+from onewhole.statements.dividing_reading import divides, divisor_of, part_of, quotient, with_remainder
 from onewhole.statements.expression import (
     Expression,
     Over,
@@ -224,11 +224,11 @@ def _side(cursor: Cursor, depth: int = 0) -> _Side:
 def _product(cursor: Cursor, depth: int) -> _Part:
     found = _atom(cursor, depth)
     factors = 1
-    while cursor.here.sort is TokenKind.TIMES or divides(cursor, found):
+    while cursor.here.sort is TokenKind.TIMES or part_of(cursor, found) or divides(cursor, found):
         factors += 1
         if factors > DEEPEST:
             cursor.refuse("so many factors cannot be read", f"Multiply at most {DEEPEST} numbers.")
-        divided = cursor.take().sort is not TokenKind.TIMES
+        divided = cursor.take().sort not in {TokenKind.TIMES, TokenKind.WORD}
         start = cursor.here
         other = _atom(cursor, depth)
         if isinstance(found, Gap) or isinstance(other, Gap):
