@@ -1,4 +1,4 @@
-"""Reading what divides (87 / 4, 5 ft 2 in/2), what is left over (21 r 3), and what takes a part (3/4 of 20)."""
+"""Reading what divides (87 / 4, 5 ft 2 in/2), what is left over (21 r 3), and a part of 20."""
 
 from onewhole.number.ladder import Style
 from onewhole.number.quantity import Quantity, whole
