@@ -20,7 +20,7 @@ from onewhole.languages.page_words import PageWords
 from onewhole.languages.table import LANGUAGES
 from onewhole.languages.told import HomeTold, KeyTold, StoriesTold, WorkingTold
 from onewhole.problems.needs import Operation
-from onewhole.problems.story_asks import Asks
+from onewhole.problems.story_question import Asks
 from onewhole.problems.story_structure import Structure
 from onewhole.sentences.node import check_words
 from onewhole.working.fact import Way

@@ -1,5 +1,7 @@
 """Statements about which stories are told, for walking every sentence and for Hypothesis."""
 
+from collections import defaultdict
+from collections.abc import Iterable
 from dataclasses import replace
 from itertools import cycle
 
@@ -11,6 +13,8 @@ from onewhole.notations.text import text
 from onewhole.number.digits import in_digits
 from onewhole.number.ladder import Style
 from onewhole.number.unit import Kind
+from onewhole.problems.story_structure import Structure
+from onewhole.sheets.stories import Story
 from onewhole.statements.expression import value
 from onewhole.statements.reading import read_statement
 from onewhole.statements.statement import Statement
@@ -156,10 +160,58 @@ CLOCK_TIMES = (
     *("9:45 to 11:20", "9:50 a.m. to 2:15 p.m.", "10:40 to 4:40", "9:45 + 1 h 35 min", "11:20 - 45 min"),
     *("1:05 p.m. - 2 h", "11:30 p.m. + 45 min", "12:15 a.m. to 1:00 a.m."),
 )
+_UNITS = (
+    ("6 ft", "2 ft", "1 ft 3 in"),
+    ("6 lb", "2 lb", "1 lb 4 oz"),
+    ("2 h", "30 min", "20 min"),
+    ("6 gal", "2 gal", "1 gal 1 qt"),
+    ("6 m", "2 m", "1 m 20 cm"),
+    ("6 kg", "2 kg", "500 g"),
+    ("6 L", "2 L", "500 mL"),
+    ("$6", "$2", "$1.50"),
+)
+#: Quotients: with a remainder, without one, a fraction, and with units.
+DIVIDED = (
+    *("87 / 4", "12 / 4", "1655 / 27", "3 / 4", "1/3 / 4", "2 / 1/3", "7 2/6 / 4", "5.2 / 4", "12 / 1.5"),
+    *(
+        "7 / 2 1/2",
+        "5 ft 2 in / 2",
+        "$1 / 3",
+        "7 ft / 2 ft",
+        "9 lb / 2 lb",
+        "2 h 10 min / 30 min",
+        "75¢ / 50¢",
+    ),
+    *("7 gal / 2 gal", "7 m / 2 m", "7 kg / 2 kg", "7 L / 2 L", "4 / 1"),
+    *(one for a, b, _ in _UNITS for one in (f"{a} / 2", f"{a} / {b}")),
+)
+#: What is listed.
+LISTED = ("factors of 36", "factors of 23", "multiples of 7 to 50", "multiples of 1 to 12")
+_STEPS = (
+    *("{a} - {b} - {c}", "{a} - {b} + {c}", "{a} - ({b} + {c})", "{a} - ({b} - {c})", "{b} + 3 x {c}"),
+    *("{a} - 2 x {c}", "3 x {a} + {b}", "3 x {a} - {b}", "3 x ({a} + {b})", "3 x ({a} - {b})"),
+    *("({a} + {b}) x 4", "({a} - {b}) x 4", "({a} + {b}) / 2", "({a} - {b}) / 2"),
+)
+_OF_STEPS = (
+    ("96", "16", "8"),
+    ("7 1/2", "2", "1 1/2"),
+    ("5/8", "2/8", "1/8"),
+    ("4.5", "1.2", "0.3"),
+    _UNITS[0],
+)
+#: Several steps.
+STEPS = (
+    *(shape.format(a=a, b=b, c=c) for a, b, c in _OF_STEPS[::2] for shape in _STEPS[::2]),
+    *(shape.format(a=a, b=b, c=c) for a, b, c in _OF_STEPS[1::2] for shape in _STEPS[1::2]),
+    *("47 + 42 / 6", "47 - 42 / 6", "7 1/2 - 12 / 4", "42 / 6 x 5", "18 / 6 + 4 x (5 - 2)"),
+)
 #: What is told of numbers that are neither added nor taken away.
 FURTHER = (*ORDERED, *ROUNDED, *OTHER_NAMES, *PRODUCTS, *EACH, *CLOCK_TIMES)
 #: One statement of each kind of unknown for each kind of amount, and for amounts under one.
-TOLD = (*_TWO, *THREE, *RENAMED, *ONE_OF_THREE, *FURTHER)
+TOLD = (*_TWO, *THREE, *RENAMED, *ONE_OF_THREE, *FURTHER, *DIVIDED, *LISTED, *STEPS)
+
+#: With every unit in every shape of several steps, to reach every sentence.
+EVERY = (*TOLD, *(shape.format(a=a, b=b, c=c) for a, b, c in (*_OF_STEPS, *_UNITS) for shape in _STEPS))
 
 TRAIL = replace(words_for("trail mile"), story=OwnStory("the trail club", "walks"))
 WORDS = (
@@ -168,6 +220,15 @@ WORDS = (
     words_for("orange"),
     TRAIL,
 )
+
+
+def grouped(stories: Iterable[Story]) -> dict[Structure, set[str]]:
+    """The words of stories by how they are built."""
+    found: dict[Structure, set[str]] = defaultdict(set)
+    for one in stories:
+        found[one.structure].add(one.words)
+    return found
+
 
 _SHAPES = (
     "{a} - {b}",

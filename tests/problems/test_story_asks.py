@@ -5,7 +5,8 @@ import pytest
 from onewhole.number.name_wanted import NumberForm
 from onewhole.number.quantity import Quantity, whole
 from onewhole.problems.answer import answer
-from onewhole.problems.story_asks import Asks, NoStoryError, asked
+from onewhole.problems.story_asks import NoStoryError, asked
+from onewhole.problems.story_question import Asks
 from onewhole.statements.expression import minus
 from onewhole.statements.reading import read_statement
 from onewhole.statements.statement import AnotherName, Question
@@ -37,6 +38,17 @@ from onewhole.statements.statement import AnotherName, Question
         ("9:45 to 11:20", Asks.TIME_BETWEEN, (9, 45)),
         ("9:45 + 20 min", Asks.TIME_LATER, (9, 45)),
         ("11:20 - 45 min", Asks.TIME_EARLIER, (11, 20)),
+        ("87 / 4", Asks.DIVIDED_LEFT, (8, 7)),
+        ("88 / 4", Asks.DIVIDED, (8, 8)),
+        ("3 / 4", Asks.DIVIDED, (3,)),
+        ("factors of 36", Asks.FACTORS, (3, 6)),
+        ("multiples of 7 to 50", Asks.MULTIPLES, (7,)),
+        ("7 - 3 - 2", Asks.LESS_LESS, (7,)),
+        ("5 1/2 - 3 1/2 + 1 1/2", Asks.LESS_MORE, (5, 1)),
+        ("9 - (2 + 3)", Asks.LESS_BOTH, (9,)),
+        ("9 - (5 - 2)", Asks.LESS_PART, (9,)),
+        ("4 + (3 x 7)", Asks.MORE_TIMES, (4,)),
+        ("18 / 6 + 4 x (5 - 2)", Asks.SHARE_AND_TIMES, (1, 8)),
     ],
 )
 def test_what_is_unknown(typed: str, asks: Asks, first: tuple[int | None, ...]) -> None:
@@ -48,7 +60,13 @@ def test_what_is_unknown(typed: str, asks: Asks, first: tuple[int | None, ...]) 
 @pytest.mark.parametrize(
     ("typed", "why"),
     [
-        ("5 1/2 - 3 1/2 + 1 1/2", "no story is told about this problem"),
+        ("2 ft 3 in x 4 x 2", "no story is told about this problem"),
+        ("2 + 3 x 4 x 5", "no story is told about this problem"),
+        ("9 - 1 x 4", "no story is told about this problem"),
+        ("5 + 43 / 6", "no story is told about this problem"),
+        ("(3 + 20) / 4", "no story is told about this problem"),
+        ("7 in / 2", "no story is told about this problem"),
+        ("3 x (7 - 7)", "no story is told about this problem"),
         ("1 + 2 + 3 + 4", "no story is told about this problem"),
         ("2 x 3 x 4", "no story is told about this problem"),
         ("2 ft 3 in x 1/2", "no story is told about this problem"),

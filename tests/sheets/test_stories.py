@@ -151,10 +151,11 @@ def test_examples(typed: str, structure: Structure, words: str) -> None:
 
 
 def test_seeds_go_through_the_structures_in_turn() -> None:
-    """The first three seeds of a difference tell it in three ways; far on they begin again."""
-    kinds = [story(ASKED, seed=seed).structure for seed in range(6)]
-    assert kinds == [Structure.TAKE_FROM, Structure.COMPARE, Structure.PART_UNKNOWN] * 2
-    assert story(ASKED, seed=0) == story(ASKED, seed=6) != story(ASKED, seed=3)
+    """The first five seeds of a difference tell it in five ways; far on they begin again."""
+    kinds = [story(ASKED, seed=seed).structure for seed in range(8)]
+    first = [Structure.TAKE_FROM, Structure.COMPARE, Structure.PART_UNKNOWN]
+    assert kinds == [*first, Structure.SMALLER_UNKNOWN, Structure.TURNED, *first]
+    assert story(ASKED, seed=0) == story(ASKED, seed=8) != story(ASKED, seed=5)
     only = {story(ASKED, structure=Structure.COMPARE, seed=seed).structure for seed in range(5)}
     assert only == {Structure.COMPARE}
 
@@ -170,7 +171,11 @@ def test_a_class_that_only_says_whole_counts_kite_paper(words: ClassWords | None
 @pytest.mark.parametrize(
     ("typed", "structure", "remedy"),
     [
-        ("5 - 2", Structure.PUT_TOGETHER, "It can be told as: take from, compare, part unknown."),
+        (
+            "5 - 2",
+            Structure.PUT_TOGETHER,
+            "It can be told as: take from, compare, part unknown, smaller unknown, turned wording.",
+        ),
         ("5 ? 2", Structure.TAKE_FROM, "It can be told as: compare."),
     ],
 )
@@ -219,6 +224,7 @@ def test_an_unknown_structure() -> None:
     with pytest.raises(UnknownStructureError) as refused:
         structure_named("start unknown")
     assert refused.value.remedy == (
-        "Use one of: take from, put together, compare, part unknown, same amount, equal groups, "
-        "times as much, area, part of, about how much, elapsed time."
+        "Use one of: take from, add to, put together, compare, smaller unknown, turned wording, "
+        "part unknown, same amount, equal groups, times as much, area, part of, sharing, measuring out, "
+        "how many times, several steps, about how much, elapsed time."
     )

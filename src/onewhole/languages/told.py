@@ -9,8 +9,8 @@ from onewhole.number.quantity import Quantity
 from onewhole.pictures.scene import Scene
 from onewhole.problems.about import About
 from onewhole.problems.needs import Needs, Operation
-from onewhole.problems.story_asks import StoryQuestion
 from onewhole.problems.story_frame import StoryFrame
+from onewhole.problems.story_question import StoryQuestion
 from onewhole.sentences.sentence import Sentences
 from onewhole.statements.expression import Expression
 from onewhole.statements.writable import Writable

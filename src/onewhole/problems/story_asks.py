@@ -1,9 +1,6 @@
 """What a statement asks for, seen as a story: which number is unknown, and what is known."""
 
-from dataclasses import dataclass
-from enum import Enum
 from fractions import Fraction
-from typing import assert_never
 
 from onewhole.errors import InputError
 from onewhole.number.another_name import another_name
@@ -11,11 +8,14 @@ from onewhole.number.digits import in_digits
 from onewhole.number.ladder import Ladder, Style
 from onewhole.number.name_wanted import NumberForm
 from onewhole.number.quantity import Quantity
-from onewhole.number.unit import Kind, Unit, unit_marked
-from onewhole.problems.story_structure import Structure
+from onewhole.number.unit import Kind
+from onewhole.problems.story_of_dividing import divided
+from onewhole.problems.story_of_steps import of_steps, same_kind
+from onewhole.problems.story_question import Asks, StoryQuestion
 from onewhole.statements.clock_sides import between_times, time_asked
-from onewhole.statements.expression import Expression, Sum, Term, Times
+from onewhole.statements.expression import Expression, Quotient, Sum, Term, Times
 from onewhole.statements.gap import HOLE, Gap
+from onewhole.statements.listing import Listing, ListSort
 from onewhole.statements.rounding import Rounding
 from onewhole.statements.statement import (
     AnotherName,
@@ -28,112 +28,20 @@ from onewhole.statements.statement import (
 )
 
 #: What a refusal offers to do.
-REMEDY = "Type the story yourself, with what it asks before it and a bar: 7 - 3 - 2 | The kite club ..."
+REMEDY = "Type the story yourself, with what it asks before it and a bar: 2 x 3 x 4 | The kite club ..."
 
 
 class NoStoryError(InputError):
     """No story is told about this statement."""
 
 
-class Asks(Enum):
-    """The unknown of a story; *a* is told before *b*."""
-
-    DIFFERENCE = "a - b = ?"
-    SUM = "a + b = ?"
-    WHICH = "a ? b"
-    CHANGE_TAKEN = "a - ? = b"
-    CHANGE_ADDED = "a + ? = b"
-    START_TAKEN = "? - a = b"
-    START_ADDED = "? + a = b"
-    RENAMED = "a = b pieces"
-    ALL_THREE = "a + b + c = ?"
-    MORE_THEN_LESS = "a + b - c = ?"
-    ONE_OF_THREE = "a + b + ? = c"
-    IN_ORDER = "a, b, c in order"
-    ROUNDED = "a to the nearest"
-    OTHER_FORM = "a in another form"
-    OTHER_UNITS = "a in other units"
-    TIMES = "a x b = ?"
-    PART_OF = "a of b = ?"
-    EACH = "a each, b of them"
-    TIME_BETWEEN = "a to b"
-    TIME_LATER = "b after a"
-    TIME_EARLIER = "b before a"
-
-
-#: What is wanted of a number: pieces, a form, units, a place to round to.
-WantedOfNumber = Gap | NumberForm | Ladder | Unit
-
-
-@dataclass(frozen=True, slots=True)
-class StoryQuestion:
-    """A statement with its numbers in the order in which a story tells them.
-
-    ``wanted`` is the number with the gap where an amount is asked for in other pieces (7 2/6 = 6 ?/6), the
-    form or the units of another name, or the unit that is rounded to. ``falling`` says of numbers that are
-    put in order that the greatest comes first.
-    """
-
-    asks: Asks
-    numbers: tuple[Quantity, ...]
-    wanted: WantedOfNumber | None = None
-    falling: bool = False
-
-    @property
-    def kind(self) -> Kind:
-        """Return what the amounts measure, also where a unit or a dollar sign stands beside a number."""
-        kinds = (number.kind for number in self.numbers if number.kind is not Kind.NUMBER)
-        marked = (unit_marked(number.ladder.mark).kind for number in self.numbers)
-        return next((kind for kind in (*kinds, *marked) if kind is not Kind.NUMBER), Kind.NUMBER)
-
-    def fits(self, structure: Structure) -> bool:
-        """Say whether a story of that structure can tell a product: groups are counted, an area has sides.
-
-        True of all that is no product.
-        """
-        if self.asks not in {Asks.TIMES, Asks.PART_OF}:
-            return True
-        factor, other = self.numbers
-        match structure:
-            case Structure.EQUAL_GROUPS:
-                return factor.value.denominator == 1
-            case Structure.TIMES_AS_MUCH:
-                return factor.value != 1
-            case Structure.AREA:
-                counts = factor.ladder.style is other.ladder.style is Style.PLACES
-                return counts or (factor.value < 1 and other.value < 1)
-            case _:
-                return True
-
-    @property
-    def under_one(self) -> bool:
-        """Say whether the unknown is a part of one: one amount under one is known that it lies within."""
-        match self.asks:
-            case Asks.DIFFERENCE | Asks.CHANGE_TAKEN | Asks.OTHER_FORM | Asks.ROUNDED:
-                return self.numbers[0].value < 1
-            case Asks.CHANGE_ADDED | Asks.START_ADDED | Asks.ONE_OF_THREE:
-                return self.numbers[-1].value < 1
-            case Asks.PART_OF:
-                return self.numbers[-1].value <= 1
-            case Asks.MORE_THEN_LESS:
-                return sum((number.value for number in self.numbers[:-1]), Fraction(0)) < 1
-            case Asks.SUM | Asks.WHICH | Asks.START_TAKEN | Asks.RENAMED | Asks.ALL_THREE | Asks.IN_ORDER:
-                return False
-            case Asks.OTHER_UNITS | Asks.TIMES | Asks.EACH:
-                return False
-            case Asks.TIME_BETWEEN | Asks.TIME_LATER | Asks.TIME_EARLIER:
-                return False
-            case _:
-                assert_never(self.asks)
-
-
-def asked(statement: Statement) -> StoryQuestion:
+def asked(statement: Statement, *, shared_out: bool = False) -> StoryQuestion:
     """Return what a statement asks for.
 
-    Raises NoStoryError for more than three numbers that are added or taken away, for three of which the first
-    two are not added, products of more than two, a sign that is given already, an amount of 0, a result below
-    zero, a count that overfills its place (4 tens 12 ones), a number that has no other name, and gaps in a
-    denominator or before a fraction.
+    With ``shared_out`` a remainder of whole numbers is shared too, so that nothing is left over.
+    Raises NoStoryError for several steps in a shape that is not told, products of more than two, a sign that
+    is given already, an amount of 0, a result below zero, a count that overfills its place (4 tens 12 ones),
+    a number that has no other name, and gaps in a denominator or before a fraction.
 
     >>> from onewhole.statements.reading import read_statement
     >>> [asked(read_statement(typed)).asks.value for typed in ("5 - 1 3/8", "5 = ? + 2", "9 - ? = 3 1/2")]
@@ -141,7 +49,7 @@ def asked(statement: Statement) -> StoryQuestion:
     >>> [asked(read_statement(typed)).asks.value for typed in ("4 x 2/3", "9:45 to 11:20", "26 in = ?")]
     ['a x b = ?', 'a to b', 'a in other units']
     """
-    found = _asked(statement)
+    found = _asked(statement, shared_out=shared_out)
     if found is None:
         msg = "no story is told about this problem"
         raise NoStoryError(msg, remedy=REMEDY)
@@ -163,8 +71,8 @@ def can_be_told(statement: Statement) -> bool:
     """Say whether a story is told about a statement.
 
     >>> from onewhole.statements.reading import read_statement
-    >>> [can_be_told(read_statement(typed)) for typed in ("4 x 2/3", "7 - 3 - 2")]
-    [True, False]
+    >>> [can_be_told(read_statement(typed)) for typed in ("4 x 2/3", "7 - 3 - 2", "2 x 3 x 4")]
+    [True, True, False]
     """
     try:
         asked(statement)
@@ -173,10 +81,15 @@ def can_be_told(statement: Statement) -> bool:
     return True
 
 
-def _asked(statement: Statement) -> StoryQuestion | None:
+def _asked(statement: Statement, *, shared_out: bool) -> StoryQuestion | None:
     match statement:
+        case Question(Quotient(Quantity() as first, Quantity() as second)):
+            return divided(first, second, shared_out=shared_out)
         case Question(expression):
             return _of_expression(expression)
+        case Listing(sort, number, most):
+            asks = Asks.FACTORS if sort is ListSort.FACTORS else Asks.MULTIPLES
+            return StoryQuestion(asks, (number,) if most is None else (number, most))
         case Comparison(Quantity() as left, Quantity() as right, None):
             return StoryQuestion(Asks.WHICH, (left, right))
         case Ordering(parts, falling):
@@ -210,7 +123,8 @@ def _of_expression(expression: Expression) -> StoryQuestion | None:
         ) if not first.ladder.clock:
             return StoryQuestion(Asks.MORE_THEN_LESS if taken else Asks.ALL_THREE, (first, more, last))
         case _:
-            return None
+            found = of_steps(expression)
+            return found if found and same_kind(found) else None
 
 
 def _alone(number: Quantity) -> StoryQuestion | None:

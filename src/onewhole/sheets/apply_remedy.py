@@ -167,8 +167,8 @@ def _new_numbers(sheet: Sheet, rows: SheetEditor, labels: tuple[str, ...]) -> Ch
 
 def _told(sheet: Sheet, rows: SheetEditor, labels: tuple[str, ...]) -> SheetEditor:
     """Tell problems in words that they do not have; the header names what they count."""
-    words = sheet.header.words
-    stories = {one.label: told_anew(one, words) for one in sheet.problems if one.label in labels}
+    words, left = sheet.header.words, sheet.header.remainder
+    stories = {one.label: told_anew(one, words, left) for one in sheet.problems if one.label in labels}
     rows = rows.asking({label: f"{text(one.statement)} | {one.words}" for label, one in stories.items()})
     counted = next((one.whole for one in stories.values() if one.counts_wholes), words)
     return rows if counted == words else rows.with_setting(SettingLine("whole", counted.whole))

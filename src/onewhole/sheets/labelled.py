@@ -41,7 +41,7 @@ def _problem(label: str, statement: Statement, header: Header, *, seed: int | No
     """Return a problem, told as a story where there is a seed for it and it can be done."""
     if seed is not None:
         try:
-            return story(statement, seed=seed, words=header.words).problem(label)
+            return story(statement, seed=seed, words=header.words, remainder=header.remainder).problem(label)
         except NoStoryError:
             pass
     return Problem(label, statement, text(statement))

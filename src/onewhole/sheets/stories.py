@@ -8,13 +8,19 @@ from onewhole.languages.table import SPOKEN, spoken_by
 from onewhole.notations.sentences.text import text_of
 from onewhole.notations.text import text
 from onewhole.problems.problem import Problem
-from onewhole.problems.story_asks import NoStoryError, StoryQuestion, asked
+from onewhole.problems.story_asks import NoStoryError, asked
+from onewhole.problems.story_fits import fits
 from onewhole.problems.story_frame import StoryFrame
+from onewhole.problems.story_question import StoryQuestion
 from onewhole.problems.story_structure import Structure
 from onewhole.sentences.sentence import Sentences
 from onewhole.sheets.reading_level import ReadingLevel, reading_level
 from onewhole.sheets.told_numbers import untold
 from onewhole.statements.statement import Statement
+from onewhole.working.quotients.remainder_shared import RemainderForm
+
+#: Where a remainder takes one of these forms, it is shared out too.
+SHARED = frozenset({RemainderForm.FRACTION, RemainderForm.DECIMAL})
 
 
 class UnknownStructureError(InputError, KeyError):
@@ -71,44 +77,49 @@ def story(
     structure: Structure | None = None,
     seed: int = 0,
     words: ClassWords | None = None,
+    remainder: RemainderForm | None = None,
 ) -> Story:
     """Tell a statement as a word problem: the same statement and seed give the same words.
 
     Seeds 0, 1, 2 ... go through all that may be told, the structures in turn; ``structure`` keeps to one.
     ``words`` are the class's own for a whole, and of whom its stories tell; without them, and where a class
-    only says "whole", the kite club counts strips of kite paper. Raises NoStoryError for a statement about
+    only says "whole", the kite club counts strips of kite paper. Where the class's ``remainder`` is a
+    fraction or a decimal, all is shared, and nothing is left over. Raises NoStoryError for a statement about
     which no story is told, and for a structure that it does not have.
 
     >>> from onewhole.statements.reading import read_statement
     >>> story(read_statement("52 - 27")).words
     'The kite club has 52 strips of kite paper. It uses 27 strips for a kite. How many strips are left?'
     """
-    every = _every(statement, structure, words)
-    return _filled(statement, every[seed % len(every)], words)
+    parts = asked(statement, shared_out=remainder in SHARED)
+    every = _every(parts, structure, words)
+    return _filled(statement, parts, every[seed % len(every)], words)
 
 
-def told_anew(problem: Problem, words: ClassWords | None = None) -> Story:
+def told_anew(
+    problem: Problem, words: ClassWords | None = None, remainder: RemainderForm | None = None
+) -> Story:
     """Tell a problem in words that it does not have, where there is more than one way: each way in turn.
 
     A problem without words begins with the way of its place on the page, so that neighbors differ. Raises
     NoStoryError.
     """
-    every = _every(problem.statement, None, words)
+    parts = asked(problem.statement, shared_out=remainder in SHARED)
+    every = _every(parts, None, words)
     begin = problem.line % len(every)
-    stories = [_filled(problem.statement, frame, words) for frame in (*every[begin:], *every[:begin])]
+    stories = [_filled(problem.statement, parts, frame, words) for frame in (*every[begin:], *every[:begin])]
     said = [one.words for one in stories]
     return stories[(said.index(problem.story) + 1) % len(said)] if problem.story in said else stories[0]
 
 
-def _filled(statement: Statement, frame: StoryFrame, words: ClassWords | None) -> Story:
+def _filled(statement: Statement, parts: StoryQuestion, frame: StoryFrame, words: ClassWords | None) -> Story:
     stories = (spoken_by(words) if words else SPOKEN).stories
     whole = stories.whole(words)
-    return Story(statement, frame.structure, stories.filled(frame, asked(statement), whole), whole)
+    return Story(statement, frame.structure, stories.filled(frame, parts, whole), whole)
 
 
-def _every(statement: Statement, structure: Structure | None, words: ClassWords | None) -> list[StoryFrame]:
-    """Return the ways to tell a statement, the structures in turn. Raises NoStoryError for none."""
-    parts = asked(statement)
+def _every(parts: StoryQuestion, structure: Structure | None, words: ClassWords | None) -> list[StoryFrame]:
+    """Return the ways to tell what is asked, the structures in turn. Raises NoStoryError for none."""
     stories = (spoken_by(words) if words else SPOKEN).stories
     fitting = [frame for frame in stories.frames(words) if _fits(frame, parts)]
     chosen = [frame for frame in fitting if structure in {None, frame.structure}]
@@ -138,7 +149,7 @@ def structure_named(said: str) -> Structure:
 
 
 def _fits(frame: StoryFrame, parts: StoryQuestion) -> bool:
-    return frame.asks is parts.asks and frame.kind is parts.kind and parts.fits(frame.structure)
+    return frame.asks is parts.asks and frame.kind is parts.kind and fits(parts, frame.structure)
 
 
 def _in_turn(frames: list[StoryFrame]) -> list[StoryFrame]:

@@ -1,8 +1,9 @@
 """Spanish word problems: every frame is told, with the numbers of its problem in their order, and asks."""
 
-from collections import defaultdict
+from collections import Counter, defaultdict
 from collections.abc import Iterator
 from dataclasses import replace
+from functools import lru_cache
 
 import pytest
 
@@ -14,20 +15,23 @@ from onewhole.notations.sentences.text import text_of
 from onewhole.notations.text import printed
 from onewhole.number.quantity import Quantity, with_mark
 from onewhole.number.unit import DOLLAR, Kind
-from onewhole.problems.story_asks import Asks, asked
+from onewhole.problems.story_asks import asked
 from onewhole.problems.story_frame import StoryFrame
+from onewhole.problems.story_question import Asks
+from onewhole.problems.story_structure import Structure
 from onewhole.sheets.reading_level import ReadingFormula, reading_level
 from onewhole.sheets.stories import Story, story
 from onewhole.sheets.told_numbers import untold
 from onewhole.statements.reading import read_statement
-from tests.kit.stories import TOLD
+from tests.kit.stories import EVERY, TOLD, grouped
 
 WALKS = replace(read_whole("un kilómetro de sendero"), story=OwnStory("el club de caminatas", "recorre"))
 #: More seeds than there are ways to tell one statement.
-SEEDS = 8
+SEEDS = 12
 
 
-def every(typed: str, words: ClassWords) -> list[Story]:
+@lru_cache(maxsize=4096)
+def every(typed: str, words: ClassWords) -> tuple[Story, ...]:
     """All the stories that can be told about a statement."""
     found: list[Story] = []
     for seed in range(SEEDS):
@@ -35,7 +39,7 @@ def every(typed: str, words: ClassWords) -> list[Story]:
         if told in found:
             break
         found.append(told)
-    return found
+    return tuple(found)
 
 
 def written(number: Quantity) -> Iterator[str]:
@@ -68,14 +72,14 @@ def test_numbers_stand_in_their_order(typed: str, words: ClassWords) -> None:
 @pytest.mark.parametrize(("frames", "words"), [(FRAMES, KITE_PAPER), (OWN_FRAMES, WALKS)])
 def test_every_sentence_is_told(frames: tuple[StoryFrame, ...], words: ClassWords) -> None:
     """The statements of the kit reach every frame, and every frame gives words of its own."""
-    told: dict[tuple[Asks, Kind], list[Story]] = defaultdict(list)
-    for typed in TOLD:
+    told: dict[tuple[Asks, Kind, Structure], set[str]] = defaultdict(set)
+    for typed in EVERY:
         parts = asked(read_statement(typed))
-        told[parts.asks, parts.kind] = max(told[parts.asks, parts.kind], every(typed, words), key=len)
-    for (asks, kind), stories in told.items():
-        same = sum((frame.asks, frame.kind) == (asks, kind) for frame in frames)
-        assert len({one.words for one in stories}) == same, (asks, kind)
-    assert set(told) == {(frame.asks, frame.kind) for frame in frames}
+        for structure, same in grouped(every(typed, words)).items():
+            key = parts.asks, parts.kind, structure
+            told[key] = max(told[key], same, key=len)
+    counted = Counter((frame.asks, frame.kind, frame.structure) for frame in frames)
+    assert {key: len(words) for key, words in told.items()} == counted
 
 
 CUPS = read_whole("una taza")

@@ -11,6 +11,7 @@ from onewhole.languages.spanish.amounts import a_whole, measured, of_one, one_th
 from onewhole.languages.spanish.making import Nodes, listed, told, units
 from onewhole.languages.spanish.own_story import OUR_CLASS
 from onewhole.languages.spanish.word_problems.frames import FRAMES, OWN_FRAMES
+from onewhole.languages.spanish.word_problems.stuff import STUFF
 from onewhole.languages.spanish.wordings import wording_parts
 from onewhole.languages.spanish.words import FORMS, TAG, USUAL, is_feminine, short
 from onewhole.number.clock import shown
@@ -18,8 +19,8 @@ from onewhole.number.ladder import Ladder, Style
 from onewhole.number.name_wanted import NumberForm
 from onewhole.number.quantity import Quantity
 from onewhole.number.unit import ONE, Kind, Unit, unit_marked
-from onewhole.problems.story_asks import Asks, StoryQuestion
 from onewhole.problems.story_frame import StoryFrame
+from onewhole.problems.story_question import StoryQuestion
 from onewhole.sentences.node import Counted, Naming, Node, Said, Thing
 from onewhole.sentences.sentence import End, Sentence, Sentences
 from onewhole.statements.gap import Gap
@@ -50,8 +51,9 @@ COUNTED = {
     "bags": Thing("bolsa", "bolsas", None, feminine=True),
     "books": Thing("libro", "libros", None),
     "rows": Thing("fila", "filas", None, feminine=True),
+    "groups": Thing("grupo", "grupos", None),
 }
-#: What the other factor counts in rows.
+#: What stands in rows.
 SQUARES = Thing("cuadrado", "cuadrados", None)
 CHAIRS = Thing("silla", "sillas", None, feminine=True)
 #: Wholes of which the kite club's stories can be told.
@@ -91,12 +93,13 @@ def story_told(frame: StoryFrame, parts: StoryQuestion, whole: ClassWords) -> Se
     """Fill a frame. The whole is named in full once; where it is cut into parts, all are said to be alike."""
     brief = short(whole)
     in_parts = any(number.ladder.style in {Style.MIXED, Style.DECIMAL} for number in parts.numbers)
-    same = frame.kind is Kind.NUMBER and (in_parts or isinstance(parts.wanted, Gap))
+    cut = in_parts or isinstance(parts.wanted, Gap) or parts.is_cut
+    same = frame.kind is Kind.NUMBER and cut
     lead = brief if same else whole
     holes = {hole for words in frame.sentences for hole in _holes(words)}
     first = brief if "some" in holes else lead
     filled = _whom(whole) | _amounts(parts, first, brief) | _unknown(parts, lead, brief)
-    filled |= _wanted(parts, brief) | _factors(parts, brief)
+    filled |= _wanted(parts, brief) | _factors(parts, brief) | _stuff(parts, filled)
     *rest, asks = frame.sentences
     said = [one for words in rest for one in _said(words, filled, parts, lead, brief)]
     if same:
@@ -144,15 +147,16 @@ def _whom(whole: ClassWords) -> dict[str, Nodes]:
 
 def _amounts(parts: StoryQuestion, first: ClassWords, brief: ClassWords) -> dict[str, Nodes]:
     """Name the amounts in their order. The first that is told counts the whole in full."""
-    if parts.asks in {Asks.TIMES, Asks.PART_OF}:
-        return {"b": measured(parts.numbers[1], first)}
-    named = (measured(number, brief if at else first) for at, number in enumerate(parts.numbers))
+    told_first = next((at for at in range(len(parts.numbers)) if at not in parts.counts), 0)
+    named = (
+        measured(number, first if at == told_first else brief) for at, number in enumerate(parts.numbers)
+    )
     times = {
         f"at_{hole}": (_at(number), Said(number))
         for hole, number in zip("abc", parts.numbers, strict=False)
         if number.ladder.clock
     }
-    return {**dict(zip("abc", named, strict=False)), **times}
+    return {**dict(zip("abcde", named, strict=False)), **times}
 
 
 def _at(time: Quantity) -> str:
@@ -236,20 +240,28 @@ def _pieces(wholes: int, pieces: Naming, brief: ClassWords) -> dict[str, Nodes]:
     return {"pieces": (pieces,), "kept": ("como", kept, "y unos", pieces)}
 
 
+def _stuff(parts: StoryQuestion, filled: Mapping[str, Nodes]) -> dict[str, Nodes]:
+    """Say what the amounts are amounts of, and what is done with it."""
+    if parts.kind is not Kind.NUMBER:
+        return STUFF[parts.kind].holes
+    return {"of": (), "much": filled["many"], "takes": ("lleva",), "uses": filled["does"]}
+
+
 def _factors(parts: StoryQuestion, brief: ClassWords) -> dict[str, Nodes]:
-    """Write the factors of a product without a unit, and count things with the one that counts."""
-    if parts.asks not in {Asks.TIMES, Asks.PART_OF, Asks.EACH}:
-        return {}
-    first, second = parts.numbers
-    count = int(second.value if parts.asks is Asks.EACH else first.value)
-    things: dict[str, Nodes] = {hole: (Counted(count, thing),) for hole, thing in COUNTED.items()}
+    """Write the factors of a product without a unit, and count things with the numbers that count."""
     one = Naming(a_whole(brief), many=False)
-    return {
-        **things,
-        "squares": (Counted(int(second.value), SQUARES),),
-        "chairs": (Counted(int(second.value), CHAIRS),),
-        "factor": (Said(first),),
-        "other": (Said(second),),
+    holes: dict[str, Nodes] = {
+        "wholes": (Naming(a_whole(brief)),),
+        "how": ("cuántas" if brief.feminine else "cuántos",),
         "one": ("una" if brief.feminine else "un", one),
         "of_brief": ("de la" if brief.feminine else "del", one),
     }
+    for then, at in zip(("", "then_"), parts.counts, strict=False):
+        for hole, thing in COUNTED.items():
+            holes[f"{then}{hole}"] = (Counted(int(parts.numbers[at].value), thing),)
+    for every, number in zip(("all_", ""), parts.numbers, strict=False):
+        for hole, thing in (("squares", SQUARES), ("chairs", CHAIRS)):
+            holes[f"{every}{hole}"] = (Counted(int(number.value), thing),)
+    for hole, number in zip(("factor", "other"), parts.numbers, strict=False):
+        holes[hole] = (Said(number),)
+    return holes

@@ -1,7 +1,7 @@
 """Word problems about times of day on a clock; no sentence ends with one, because of a.m. and p.m."""
 
-from onewhole.problems.story_asks import Asks
 from onewhole.problems.story_frame import FrameTable
+from onewhole.problems.story_question import Asks
 from onewhole.problems.story_structure import Structure
 
 #: Of the kite club.

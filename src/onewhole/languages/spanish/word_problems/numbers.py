@@ -1,7 +1,7 @@
 """Spanish word problems about what a class counts: its wholes, and things made of them."""
 
-from onewhole.problems.story_asks import Asks
 from onewhole.problems.story_frame import FrameTable
+from onewhole.problems.story_question import Asks
 from onewhole.problems.story_structure import Structure
 
 #: Of the kite club.
