@@ -23,13 +23,14 @@ from onewhole.number.quantity import Quantity
 from onewhole.number.unit import Kind
 from onewhole.problems.answer import answer
 from onewhole.problems.story_asks import asked
+from onewhole.problems.story_structure import Structure
 from onewhole.sheets.stories import Story, story
 from onewhole.statements.reading import read_statement
 from onewhole.statements.statement import NumberRow, Relation, Statement
 from tests.kit.how_much import sample
 from tests.kit.spanish_asked import read_story
 from tests.kit.spanish_stories import UnreadError, Whole
-from tests.kit.stories import TOLD
+from tests.kit.stories import DIVIDED, LISTED, STEPS, TOLD
 
 MILK = replace(read_whole("un vaso de leche"), story=OwnStory("el club de campo", "bebe"))
 CUP = read_whole("una taza")
@@ -53,7 +54,14 @@ MARKS = {
 }
 MARKS |= {"kg": 1000, "L": 1000}
 #: More seeds than there are ways to tell one statement.
-SEEDS = 8
+SEEDS = 12
+#: Built in these ways, stories are read in `test_spanish_stories_of_steps.py`.
+READ_THERE = {
+    *(Structure.ADD_TO, Structure.SMALLER_UNKNOWN, Structure.TURNED, Structure.SHARING),
+    *(Structure.MEASURING_OUT, Structure.HOW_MANY_TIMES, Structure.SEVERAL_STEPS),
+}
+LESS_READ_THERE = re.compile(r"uánto menos (?:\w+ la cometa azul|\w+ al día siguiente)\?$")
+TOLD_HERE = [one for one in TOLD if one not in {*DIVIDED, *LISTED, *STEPS}]
 VARIED = sample(0, 1, 30)
 
 
@@ -65,7 +73,8 @@ def every(statement: Statement, words: ClassWords) -> Iterator[Story]:
         if told.words in found:
             return
         found.add(told.words)
-        yield told
+        if told.structure not in READ_THERE and not LESS_READ_THERE.search(told.words):
+            yield told
 
 
 def small(number: Quantity) -> Fraction:
@@ -112,7 +121,7 @@ def varied(typed: str, chance: random.Random) -> Statement | None:
 def test_a_reader_of_spanish_comes_to_the_answer(words: ClassWords) -> None:
     """Every frame is told, read sentence by sentence, and asks for what its problem asks for."""
     chance, read = random.Random(16), Counter[str]()
-    for typed in TOLD:
+    for typed in TOLD_HERE:
         statements = [read_statement(typed)]
         statements += [one for _ in range(VARIED) if (one := varied(typed, chance)) is not None]
         for statement in statements:
