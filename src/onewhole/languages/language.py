@@ -1,7 +1,8 @@
 """What a notation asks a language for: its tag, its words for counts and units, and lines read aloud."""
 
-from collections.abc import Callable
-from dataclasses import dataclass
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass, field
+from types import MappingProxyType
 from typing import Protocol
 
 from onewhole.languages.class_words import ClassWords, OwnStory
@@ -36,7 +37,8 @@ class Language:
     or ends a line, and ``blank`` what is missing; ``line`` are the words that are written on it. ``asks``
     opens a question, where the language writes a mark there. ``film`` are the words round a film, and
     ``page`` those on printed pages; ``working``, ``home``, ``key`` and ``stories`` say what depends on the
-    problems, and ``opening``, ``lines``, ``after`` and ``mistake`` what a film says beside them.
+    problems, ``class_settings`` are settings of stories that a class chooses by a name,
+    and ``opening``, ``lines``, ``after`` and ``mistake`` what a film says beside them.
     """
 
     tag: str
@@ -66,3 +68,4 @@ class Language:
     lines: LinesTold
     after: AfterTold
     mistake: MistakeTold
+    class_settings: Mapping[str, ClassWords] = field(default_factory=lambda: MappingProxyType({}))

@@ -164,6 +164,20 @@ def _words(
     return replace(header, words=new)
 
 
+def _story(header: Header, said: str) -> Header:
+    """Read of whom stories tell: a setting by its name, or who does what.
+
+    A setting says what one whole is too, where the class has not.
+    """
+    language, own = spoken_by(header.words), header.words
+    named = language.class_settings.get(" ".join(said.lower().split()))
+    if named is None:
+        return _words(header, story=said)
+    if own.whole == language.usual.whole:
+        own = replace(own, whole=named.whole, wholes=named.wholes, feminine=named.feminine)
+    return replace(header, words=replace(own, story=named.story))
+
+
 def _yes_or_nothing(value: bool) -> str:
     return "yes" if value else ""
 
@@ -274,8 +288,8 @@ SETTINGS = (
     Setting("wholes", "more than one of them", lambda h, said: _words(h, wholes=said), _other_plural),
     Setting(
         "stories",
-        "who does what with the wholes, such as: the trail club walks",
-        lambda h, said: _words(h, story=said),
+        "kitchen, garden, school hall or kite club, or who does what, such as: the trail club walks",
+        _story,
         lambda h: h.words.story.typed if h.words.story else "",
     ),
     Setting(

@@ -38,4 +38,5 @@ def test_refused(typed: str) -> None:
     """Nobody, nothing done, more than one who does it, and a number are told with an example."""
     with pytest.raises(InputError) as refused:
         read_own_story(typed)
-    assert refused.value.remedy == "Write who, and last what they do, as in: the trail club walks."
+    assert refused.value.remedy is not None
+    assert refused.value.remedy.startswith("Write who, and last what they do, as in: the trail club walks.")

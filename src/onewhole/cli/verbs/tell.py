@@ -24,7 +24,11 @@ Whole = Annotated[
 ]
 Stories = Annotated[
     str | None,
-    typer.Option("--stories", metavar="WORDS", help="Who does what with the wholes: 'the trail club walks'."),
+    typer.Option(
+        "--stories",
+        metavar="WORDS",
+        help="Kitchen, garden or school hall, or who does what: 'the trail club walks'.",
+    ),
 ]
 AsJson = Annotated[bool, typer.Option("--json", help="Print JSON for other programs.")]
 

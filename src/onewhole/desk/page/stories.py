@@ -3,6 +3,7 @@
 from dataclasses import replace
 
 from onewhole.languages.class_words import ClassWords
+from onewhole.languages.english.class_settings import CLASS_SETTINGS
 from onewhole.languages.english.own_story import read_own_story
 from onewhole.languages.english.words import words_for
 from onewhole.notations.text import text
@@ -25,22 +26,30 @@ def tell(
 
     ``kind`` is the name of a structure, such as take from or equal groups; None lets the seed choose.
     ``whole`` is what the class calls one whole (None: strip of kite paper), ``stories`` of whom its stories
-    tell (None: the kite club, or the class where it has named another whole). Raises ReadingError for text
-    that is no problem, NoStoryError for a problem about which no story is told, UnknownStructureError, and
-    InputError for ``stories`` that do not say who does what.
+    tell, or a setting by its name such as kitchen (None: the kite club, or the class where it has named
+    another whole). Raises ReadingError for text that is no problem, NoStoryError for a problem about which no
+    story is told, UnknownStructureError, and InputError for ``stories`` that do not say who does what.
 
     >>> tell("5 1/3 - 2 2/3", kind="compare", whole="strip").words.partition(".")[0]
     'All the strips are the same size'
     """
     words = None if whole is None else words_for(whole)
     if stories is not None:
-        words = replace(words or ClassWords(), story=read_own_story(stories))
+        words = _told_of(stories, words)
     return story(
         read_statement(problem),
         structure=None if kind is None else structure_named(kind),
         seed=seed,
         words=words,
     )
+
+
+def _told_of(stories: str, words: ClassWords | None) -> ClassWords:
+    """Return the words with whom stories tell of; a setting says what they count where nothing else does."""
+    named = CLASS_SETTINGS.get(" ".join(stories.lower().split()))
+    if named is None:
+        return replace(words or ClassWords(), story=read_own_story(stories))
+    return replace(words or named, story=named.story)
 
 
 def told(story: Story) -> tuple[str, ...]:

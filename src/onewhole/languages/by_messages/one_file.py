@@ -46,6 +46,7 @@ class LanguageFile:
         whole = numbers.whole
         return replace(
             ENGLISH,
+            class_settings={},
             tag=self.tag,
             name=self.name,
             code=self.code,

@@ -3,7 +3,10 @@
 from onewhole.errors import InputError
 from onewhole.languages.class_words import OwnStory
 
-_REMEDY = "Write who, and last what they do, as in: the trail club walks."
+_REMEDY = (
+    "Write who, and last what they do, as in: the trail club walks."
+    " Or name a setting: kitchen, garden or school hall."
+)
 _IRREGULAR = {"has": "have", "does": "do", "goes": "go"}
 _HISSES = ("sses", "xes", "zes", "ches", "shes")
 

@@ -11,7 +11,7 @@ from onewhole.languages.english.amounts import a_whole, measured, of_one
 from onewhole.languages.english.making import Nodes, listed, told, units
 from onewhole.languages.english.own_story import OUR_CLASS, verb_after_did
 from onewhole.languages.english.word_problems.frames import FRAMES, OWN_FRAMES
-from onewhole.languages.english.word_problems.stuff import STUFF
+from onewhole.languages.english.word_problems.stuff import OWN_STUFF, STUFF
 from onewhole.languages.english.wordings import wording
 from onewhole.languages.english.words import (
     FORMS,
@@ -92,7 +92,7 @@ def story_told(frame: StoryFrame, parts: StoryQuestion, whole: ClassWords) -> Se
     holes = {hole for words in frame.sentences for hole in _holes(words)}
     first = brief if "some" in holes else lead
     filled = _whom(whole) | _amounts(parts, first, brief) | _unknown(parts, lead, brief)
-    filled |= _wanted(parts, brief) | _factors(parts, brief) | _stuff(parts, filled)
+    filled |= _wanted(parts, brief) | _factors(parts, brief) | _stuff(parts, filled, own="who" in holes)
     *rest, asks = frame.sentences
     said = [one for words in rest for one in _said(words, filled, parts, lead, brief)]
     if same:
@@ -201,10 +201,10 @@ def _pieces(wholes: int, pieces: Naming, brief: ClassWords) -> dict[str, Nodes]:
     return {"pieces": (pieces,), "kept": ("as", kept, "and some", pieces)}
 
 
-def _stuff(parts: StoryQuestion, filled: Mapping[str, Nodes]) -> dict[str, Nodes]:
+def _stuff(parts: StoryQuestion, filled: Mapping[str, Nodes], *, own: bool) -> dict[str, Nodes]:
     """Say what the amounts are amounts of, and what is done with it."""
     if parts.kind is not Kind.NUMBER:
-        return STUFF[parts.kind].holes
+        return (OWN_STUFF if own else STUFF)[parts.kind].holes
     verbs: dict[str, Nodes] = {"takes": ("takes",), "take": ("take",)}
     return {"of": (), "much": filled["many"], "uses": filled["does"], "use": filled["do"], **verbs}
 

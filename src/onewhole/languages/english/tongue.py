@@ -1,6 +1,7 @@
 """English as a language of sentences: its tag, and the words that a notation asks for."""
 
 from onewhole.languages.class_words import ClassWords
+from onewhole.languages.english.class_settings import CLASS_SETTINGS
 from onewhole.languages.english.facts import fact_told
 from onewhole.languages.english.film_told import (
     THE_END,
@@ -120,6 +121,7 @@ ENGLISH = Language(
     known=known,
     read_whole=read_whole,
     read_story=read_own_story,
+    class_settings=CLASS_SETTINGS,
     equals=SIGNS[Sign.EQUALS],
     blank=BLANK,
     asks="",

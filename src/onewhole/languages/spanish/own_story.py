@@ -3,7 +3,10 @@
 from onewhole.errors import InputError
 from onewhole.languages.class_words import OwnStory
 
-_REMEDY = "Write who, and last what they do, in Spanish, as in: el club usa."
+_REMEDY = (
+    "Write who, and last what they do, in Spanish, as in: el club usa."
+    " Or name a setting: cocina, huerto or salón de actos."
+)
 
 #: A class that has named its wholes and no more.
 OUR_CLASS = OwnStory("la clase", "usa")

@@ -11,7 +11,7 @@ from onewhole.languages.spanish.amounts import a_whole, measured, of_one, one_th
 from onewhole.languages.spanish.making import Nodes, listed, told, units
 from onewhole.languages.spanish.own_story import OUR_CLASS
 from onewhole.languages.spanish.word_problems.frames import FRAMES, OWN_FRAMES
-from onewhole.languages.spanish.word_problems.stuff import STUFF
+from onewhole.languages.spanish.word_problems.stuff import OWN_STUFF, STUFF
 from onewhole.languages.spanish.wordings import wording_parts
 from onewhole.languages.spanish.words import FORMS, TAG, USUAL, is_feminine, short
 from onewhole.number.clock import shown
@@ -99,7 +99,7 @@ def story_told(frame: StoryFrame, parts: StoryQuestion, whole: ClassWords) -> Se
     holes = {hole for words in frame.sentences for hole in _holes(words)}
     first = brief if "some" in holes else lead
     filled = _whom(whole) | _amounts(parts, first, brief) | _unknown(parts, lead, brief)
-    filled |= _wanted(parts, brief) | _factors(parts, brief) | _stuff(parts, filled)
+    filled |= _wanted(parts, brief) | _factors(parts, brief) | _stuff(parts, filled, own="who" in holes)
     *rest, asks = frame.sentences
     said = [one for words in rest for one in _said(words, filled, parts, lead, brief)]
     if same:
@@ -240,10 +240,10 @@ def _pieces(wholes: int, pieces: Naming, brief: ClassWords) -> dict[str, Nodes]:
     return {"pieces": (pieces,), "kept": ("como", kept, "y unos", pieces)}
 
 
-def _stuff(parts: StoryQuestion, filled: Mapping[str, Nodes]) -> dict[str, Nodes]:
+def _stuff(parts: StoryQuestion, filled: Mapping[str, Nodes], *, own: bool) -> dict[str, Nodes]:
     """Say what the amounts are amounts of, and what is done with it."""
     if parts.kind is not Kind.NUMBER:
-        return STUFF[parts.kind].holes
+        return (OWN_STUFF if own else STUFF)[parts.kind].holes
     return {"of": (), "much": filled["many"], "takes": ("lleva",), "uses": filled["does"]}
 
 

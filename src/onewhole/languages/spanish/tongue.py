@@ -3,6 +3,7 @@
 from onewhole.languages.film_told import AfterTold, LinesTold, MistakeTold, OpeningTold
 from onewhole.languages.language import Language
 from onewhole.languages.line_words import LineWords
+from onewhole.languages.spanish.class_settings import CLASS_SETTINGS
 from onewhole.languages.spanish.facts import fact_told
 from onewhole.languages.spanish.film_told import (
     THE_END,
@@ -96,6 +97,7 @@ SPANISH = Language(
     known=known,
     read_whole=read_whole,
     read_story=read_own_story,
+    class_settings=CLASS_SETTINGS,
     equals=SIGNS[Sign.EQUALS],
     blank=BLANK,
     asks="¿",

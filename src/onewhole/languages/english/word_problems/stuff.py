@@ -53,3 +53,16 @@ STUFF = {
     Kind.METRIC_VOLUME: _PAINT,
     Kind.MONEY: _MONEY,
 }
+
+_ROPE, _RICE, _WATER = Stuff("rope"), Stuff("rice"), Stuff("water")
+
+#: What is measured in the stories of a class that names its own things.
+OWN_STUFF = {
+    **STUFF,
+    Kind.LENGTH: _ROPE,
+    Kind.WEIGHT: _RICE,
+    Kind.VOLUME: _WATER,
+    Kind.METRIC_LENGTH: _ROPE,
+    Kind.MASS: _RICE,
+    Kind.METRIC_VOLUME: _WATER,
+}
