@@ -68,7 +68,7 @@ def _offered(typed: str) -> list[list[Sent]]:
 
 def test_a_problem_is_told_by_one_click() -> None:
     """Beside each problem that can be told stands a click; then there are other words, or none again."""
-    plain = "title: Kites\n\n1. 4 x 2/3\n2. 7 - 3 - 2\n3) 26 in = ?\n"
+    plain = "title: Kites\n\n1. 4 x 2/3\n2. 9 - 1 x 4\n3) 26 in = ?\n"
     ((tell_it,), nothing, (third,)) = _offered(plain)
     assert nothing == []
     once = remedied(plain, click_sent(tell_it.key.value, tell_it.labels, tell_it.values))
@@ -92,4 +92,4 @@ def test_a_problem_is_told_by_one_click() -> None:
 def test_what_is_not_told_is_refused_by_a_click_too() -> None:
     """A page that sends such a click gets the words of the refusal."""
     with pytest.raises(InputError, match="no story is told"):
-        remedied("1. 7 - 3 - 2", click_sent("words", ["1"]))
+        remedied("1. 9 - 1 x 4", click_sent("words", ["1"]))
