@@ -1,13 +1,8 @@
 """Tell a typed problem as a word problem of the class."""
 
-from dataclasses import replace
-
-from onewhole.languages.class_words import ClassWords
-from onewhole.languages.english.class_settings import CLASS_SETTINGS
-from onewhole.languages.english.own_story import read_own_story
-from onewhole.languages.english.words import words_for
 from onewhole.notations.text import text
 from onewhole.sheets.reading_level import AIM, ReadingLevel
+from onewhole.sheets.settings import header_of
 from onewhole.sheets.stories import Story, story, structure_named
 from onewhole.statements.reading import read_statement
 
@@ -33,23 +28,15 @@ def tell(
     >>> tell("5 1/3 - 2 2/3", kind="compare", whole="strip").words.partition(".")[0]
     'All the strips are the same size'
     """
-    words = None if whole is None else words_for(whole)
-    if stories is not None:
-        words = _told_of(stories, words)
+    header, wrong = header_of({"whole": whole or "", "stories": stories or ""})
+    for error in wrong.values():
+        raise error
     return story(
         read_statement(problem),
         structure=None if kind is None else structure_named(kind),
         seed=seed,
-        words=words,
+        words=header.words if whole or stories else None,
     )
-
-
-def _told_of(stories: str, words: ClassWords | None) -> ClassWords:
-    """Return the words with whom stories tell of; a setting says what they count where nothing else does."""
-    named = CLASS_SETTINGS.get(" ".join(stories.lower().split()))
-    if named is None:
-        return replace(words or ClassWords(), story=read_own_story(stories))
-    return replace(words or named, story=named.story)
 
 
 def told(story: Story) -> tuple[str, ...]:
