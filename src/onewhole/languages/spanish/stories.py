@@ -243,7 +243,7 @@ def _pieces(wholes: int, pieces: Naming, brief: ClassWords) -> dict[str, Nodes]:
 def _stuff(parts: StoryQuestion, filled: Mapping[str, Nodes], *, own: bool) -> dict[str, Nodes]:
     """Say what the amounts are amounts of, and what is done with it."""
     if parts.kind is not Kind.NUMBER:
-        return (OWN_STUFF if own else STUFF)[parts.kind].holes
+        return (OWN_STUFF if own else STUFF)[parts.kind]
     return {"of": (), "much": filled["many"], "takes": ("lleva",), "uses": filled["does"]}
 
 

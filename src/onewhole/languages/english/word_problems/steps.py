@@ -178,13 +178,13 @@ _OWN: FrameTable = {
     (Asks.TIMES_BOTH, _STEPS): (
         (
             "{who} meets {times}",
-            "each time it {uses} {b}{of}, rests, and {uses} {c} more",
+            "each time it {uses} {b}{of} and then {c} more",
             "{much} does it {use} in all",
         ),
     ),
     (Asks.BOTH_TIMES, _STEPS): (
         (
-            "each time {who} meets, it {uses} {a}{of}, rests, and {uses} {b} more",
+            "each time {who} meets, it {uses} {a}{of} and then {b} more",
             "it meets {times}",
             "{much} does it {use} in all",
         ),

@@ -1,46 +1,31 @@
 """What each kind of amount is an amount of, so that one way to tell serves them all."""
 
-from dataclasses import dataclass
-
 from onewhole.languages.english.making import Nodes
 from onewhole.number.unit import Kind
 
 
-@dataclass(frozen=True, slots=True)
-class Stuff:
-    """What is measured: what stands behind the first amount, what a question asks, and what is done with it.
+def _stuff(
+    thing: str, *does: str, named: bool = True, takes: str = "takes", take: str = "take"
+) -> dict[str, Nodes]:
+    """Return what goes into the holes: what is behind the first amount, what is asked, what is done with it.
 
-    ``takes`` is what a kite does with it, ``take`` the same after "does"; ``uses`` and ``use`` are a class's.
+    ``takes`` is what a kite does with it, ``take`` the same after "does"; a class ``does`` the two further ones.
     """
-
-    thing: str
-    named: bool = True
-    takes: str = "takes"
-    take: str = "take"
-    uses: str = "uses"
-    use: str = "use"
-
-    @property
-    def holes(self) -> dict[str, Nodes]:
-        """Return what goes into the holes of a frame.
-
-        >>> Stuff("ribbon").holes["of"], Stuff("time", named=False).holes["of"]
-        (('of', 'ribbon'), ())
-        """
-        return {
-            "of": ("of", self.thing) if self.named else (),
-            "much": ("how much", self.thing),
-            "are": ("is",),
-            "takes": (self.takes,),
-            "take": (self.take,),
-            "uses": (self.uses,),
-            "use": (self.use,),
-        }
+    uses, use = does or ("uses", "use")
+    return {
+        "of": ("of", thing) if named else (),
+        "much": ("how much", thing),
+        "are": ("is",),
+        "takes": (takes,),
+        "take": (take,),
+        "uses": (uses,),
+        "use": (use,),
+    }
 
 
-_TIME = Stuff("time", named=False)
-_MONEY = Stuff("money", named=False, takes="costs", take="cost", uses="spends", use="spend")
-_RIBBON, _PAPER, _PAINT = Stuff("ribbon"), Stuff("paper"), Stuff("paint")
+_TIME = _stuff("time", named=False)
+_MONEY = _stuff("money", "spends", "spend", named=False, takes="costs", take="cost")
+_RIBBON, _PAPER, _PAINT = _stuff("ribbon"), _stuff("paper"), _stuff("paint")
 
 #: What is measured in the stories of the kite club; numbers count what the class calls a whole.
 STUFF = {
@@ -54,7 +39,7 @@ STUFF = {
     Kind.MONEY: _MONEY,
 }
 
-_ROPE, _RICE, _WATER = Stuff("rope"), Stuff("rice"), Stuff("water")
+_ROPE, _RICE, _WATER = _stuff("rope"), _stuff("rice"), _stuff("water")
 
 #: What is measured in the stories of a class that names its own things.
 OWN_STUFF = {

@@ -182,13 +182,13 @@ _OWN: FrameTable = {
     (Asks.TIMES_BOTH, _STEPS): (
         (
             "{who} se reúne {times}",
-            "cada vez {uses} {b}{of}, descansa y {uses} {c} más",
+            "cada vez {uses} {b}{of} y después {c} más",
             "{much} {uses} en total",
         ),
     ),
     (Asks.BOTH_TIMES, _STEPS): (
         (
-            "cada vez que se reúne, {who} {uses} {a}{of}, descansa y {uses} {b} más",
+            "cada vez que se reúne, {who} {uses} {a}{of} y después {b} más",
             "se reúne {times}",
             "{much} {uses} en total",
         ),
