@@ -60,7 +60,7 @@ READ_THERE = {
     *(Structure.ADD_TO, Structure.SMALLER_UNKNOWN, Structure.TURNED, Structure.SHARING),
     *(Structure.MEASURING_OUT, Structure.HOW_MANY_TIMES, Structure.SEVERAL_STEPS),
 }
-LESS_READ_THERE = re.compile(r"uánto menos (?:\w+ la cometa azul|\w+ al día siguiente)\?$")
+LESS_READ_THERE = re.compile(r"uánto menos (?:\w+ la azul que la roja|\w+ al día siguiente)\?$")
 TOLD_HERE = [one for one in TOLD if one not in {*DIVIDED, *LISTED, *STEPS}]
 VARIED = sample(0, 1, 30)
 

@@ -41,14 +41,17 @@ def _worth(feet: str, inches: str, alone: str, plain: str) -> Fraction:
 #: What the Spanish asks for: the first cue that stands in the words. Written from the sentences alone.
 CUES: tuple[tuple[str, Callable[..., Fraction]], ...] = (
     (r"Eso es \d+ veces lo|¿Cuántas veces lo", lambda a, b: a / b),
-    (r"reparte .* Después, en cada una de", lambda a, n, k, b, c: a / n + k * (b - c)),
+    (r"por igual a .* Luego, en cada una de", lambda a, n, k, b, c: a / n + k * (b - c)),
     (r"^Alguien del club .* reparte|^Primero .* hasta el fin", lambda a, b, n: a + b / n),
     (r"cometas iguales\. Hace una|alcanza para .* una de ellas\?", lambda a, b, n: a - b / n),
     (r"^Con .* iguales\. Hace|¿.* en \d+ reuniones\?$", lambda a, n, k: a / n * k),
     (r"recibe .* más\. \w+ todo", lambda a, b, n: (a + b) / n),
     (r"[Ll]o demás", lambda a, b, n: (a - b) / n),
-    (r"¿(Cuántas cometas|Cuántos paquetes|Para cuántas reuniones)", lambda a, b: a / b),
-    (r"(?<!recibe) (cada vez|cada cometa|cada fila)\?$|recibe cada", lambda a, b: a / b),
+    (r"¿(Cuántas cometas|Cuántos paquetes|Para cuántas veces)", lambda a, b: a / b),
+    (
+        r"(?<!recibe) (cada vez|cada cometa|cada fila|cada una al final)\?$|recibe cada|le toca",
+        lambda a, b: a / b,
+    ),
     (r"bandera\. También|un día\. Después se reúne", lambda a, k, b: a + k * b),
     (r"También hace una bandera|Después de la última .* más\.", lambda k, a, b: k * a + b),
     (r"Después de la última", lambda k, a, b: k * a - b),
@@ -61,9 +64,9 @@ CUES: tuple[tuple[str, Callable[..., Fraction]], ...] = (
     (r"cometa con su cola|por la mañana", lambda a, b, c: a - (b + c)),
     (r"Después recibe \d", lambda a, b, c: a - b + c),
     (r"su cola|\d.* al día siguiente\. ¿", lambda a, b, c: a - b - c),
-    (r"Eso es .* menos que|[Rr]ecibe .* más\. .* ahora\?$", lambda a, b: a + b),
-    (r"Eso es .* más que|menos\. ¿|[Cc]uánto menos", lambda a, b: a - b),
-    (r"recibe .*Ahora tiene", lambda a, b: b - a),
+    (r"Eso es .* menos que|(?:Recibe|Le dan) .* más\. .* ahora\?$", lambda a, b: a + b),
+    (r"Eso es .* más que|menos(?: que la roja)?\. ¿|[Cc]uánto menos", lambda a, b: a - b),
+    (r"Le dan más\. Ahora|Ahora tiene .* en total", lambda a, b: b - a),
 )
 
 
@@ -85,7 +88,7 @@ def test_a_reader_of_spanish_comes_to_the_answer(typed: str) -> None:
                 first, second = numbers(words)
                 assert right.quotient.value == found // 1, words
                 assert right.left.value == first - right.quotient.value * second, words
-                assert re.search(r"qued(?:a|an)\?$", words)
+                assert re.search(r"qued(?:a|an)(?: al final)?\?$", words)
             else:
                 assert isinstance(right, Quantity)
                 assert found == right.value, words

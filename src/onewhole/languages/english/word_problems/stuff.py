@@ -9,7 +9,7 @@ def _stuff(
 ) -> dict[str, Nodes]:
     """Return what goes into the holes: what is behind the first amount, what is asked, what is done with it.
 
-    ``takes`` is what a kite does with it, ``take`` the same after "does"; a class ``does`` the two further ones.
+    ``takes`` is what a kite does with it, ``take`` the same after "does"; ``does`` are those of a class.
     """
     uses, use = does or ("uses", "use")
     return {

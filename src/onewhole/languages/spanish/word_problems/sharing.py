@@ -9,12 +9,16 @@ _KITES: FrameTable = {
     (Asks.DIVIDED, Structure.SHARING): (
         (
             "el club de cometas tiene {a}{of}",
-            "usa todo para {kites}, lo mismo para cada una",
+            "con eso hace {kites}, y usa lo mismo en cada una",
             "{much} {takes} cada cometa",
         ),
     ),
     (Asks.DIVIDED, Structure.MEASURING_OUT): (
-        ("el club de cometas tiene {a}{of}", "cada cometa {takes} {b}", "cuántas cometas puede hacer"),
+        (
+            "el club de cometas tiene {a}{of}",
+            "cada una de sus cometas {takes} {b}",
+            "cuántas cometas se hacen con todo eso",
+        ),
     ),
     (Asks.DIVIDED, Structure.TIMES_AS_MUCH): (
         (
@@ -34,7 +38,7 @@ _KITES: FrameTable = {
         (
             "el club de cometas tiene {a}{of}",
             "cada cometa {takes} {b}",
-            "cuántas cometas puede hacer, y {much} {left}",
+            "cuántas cometas se hacen con eso, y {much} {left} al final",
         ),
     ),
 }
@@ -43,7 +47,7 @@ _SHARED_LEFT: FrameTable = {
         (
             "el club de cometas tiene {a}",
             "reparte el dinero en partes iguales entre {pupils}",
-            "cuánto recibe cada persona, y cuánto queda",
+            "cuánto le toca a cada una, y cuánto queda al final",
         ),
     ),
 }
@@ -52,7 +56,7 @@ _WHOLES: FrameTable = {
         (
             "el club de cometas tiene {a}",
             "reparte su papel en partes iguales entre {pupils}",
-            "{many} recibe cada persona",
+            "{many} tiene cada una al final",
         ),
     ),
     (Asks.DIVIDED, Structure.AREA): (
@@ -97,7 +101,7 @@ _OWN: FrameTable = {
         ("{who} {uses} {a}{of} en {meetings}", "cada vez es lo mismo", "{much} {uses} cada vez"),
     ),
     (Asks.DIVIDED, Structure.MEASURING_OUT): (
-        ("{who} tiene {a}{of}", "en cada reunión {uses} {b}", "para cuántas reuniones alcanza"),
+        ("{who} tiene {a}{of}", "cada vez {uses} {b}", "para cuántas veces es eso"),
     ),
     (Asks.DIVIDED, Structure.TIMES_AS_MUCH): (
         ("hoy {who} {uses} {a}{of}", "eso es {times} lo de ayer", "{much} era lo de ayer"),
@@ -108,8 +112,8 @@ _OWN: FrameTable = {
     (Asks.DIVIDED_LEFT, Structure.MEASURING_OUT): (
         (
             "{who} tiene {a}{of}",
-            "en cada reunión {uses} {b}",
-            "para cuántas reuniones completas alcanza, y {much} {left}",
+            "cada vez {uses} {b}",
+            "para cuántas veces es eso, y {much} {left} al final",
         ),
     ),
 }

@@ -10,41 +10,41 @@ from onewhole.problems.story_structure import Structure
 
 _KITES: FrameTable = {
     (Asks.SUM, Structure.ADD_TO): (
-        ("el club de cometas tiene {a}{of}", "recibe {b} más", "{much} tiene ahora"),
+        ("el club de cometas tiene {a}{of}", "le dan {b} más", "{much} tiene ahora"),
     ),
     (Asks.CHANGE_ADDED, Structure.ADD_TO): (
-        ("el club de cometas tiene {a}{of}", "después recibe más", "ahora tiene {b}", "{much} recibió"),
+        ("el club de cometas tiene {a}{of}", "le dan más", "ahora tiene {b}", "{much} le dan"),
     ),
     (Asks.START_ADDED, Structure.ADD_TO): (
-        ("el club de cometas recibe {a}{of}", "ahora tiene {b}", "{much} tenía al principio"),
+        ("le dan {a}{of} al club de cometas", "ahora tiene {b} en total", "{much} tenía ya"),
     ),
     (Asks.DIFFERENCE, Structure.SMALLER_UNKNOWN): (
-        ("la cometa grande {takes} {a}{of}", "la pequeña {takes} {b} menos", "{much} {takes} la pequeña"),
+        ("la cometa roja {takes} {a}{of}", "la azul {takes} {b} menos que la roja", "{much} {takes} la azul"),
     ),
     (Asks.DIFFERENCE, Structure.TURNED): (
-        ("la cometa grande {takes} {a}{of}", "eso es {b} más que la pequeña", "{much} {takes} la pequeña"),
+        ("la cometa roja {takes} {a}{of}", "eso es {b} más que la azul", "{much} {takes} la azul"),
     ),
     (Asks.SUM, Structure.TURNED): (
-        ("la cometa pequeña {takes} {a}{of}", "eso es {b} menos que la grande", "{much} {takes} la grande"),
+        ("la cometa roja {takes} {a}{of}", "eso es {b} menos que la azul", "{much} {takes} la azul"),
     ),
 }
 _LESS: FrameTable = {
     (Asks.DIFFERENCE, Structure.COMPARE): (
         (
             "la cometa roja {takes} {a}{of}",
-            "la cometa azul {takes} {b}",
-            "cuánto menos {takes} la cometa azul",
+            "la azul {takes} {b}",
+            "cuánto menos {takes} la azul que la roja",
         ),
     ),
 }
 
 _OWN: FrameTable = {
-    (Asks.SUM, Structure.ADD_TO): (("{who} tiene {a}{of}", "recibe {b} más", "{much} tiene ahora"),),
+    (Asks.SUM, Structure.ADD_TO): (("{who} tiene {a}{of}", "le dan {b} más", "{much} tiene ahora"),),
     (Asks.CHANGE_ADDED, Structure.ADD_TO): (
-        ("{who} tiene {a}{of}", "después recibe más", "ahora tiene {b}", "{much} recibió"),
+        ("{who} tiene {a}{of}", "le dan más", "ahora tiene {b}", "{much} le dan"),
     ),
     (Asks.START_ADDED, Structure.ADD_TO): (
-        ("{who} recibe {a}{of}", "ahora tiene {b}", "{much} tenía al principio"),
+        ("{who} gana {a}{of} más", "ahora tiene {b} en total", "{much} tenía ya"),
     ),
     (Asks.DIFFERENCE, Structure.SMALLER_UNKNOWN): (
         (

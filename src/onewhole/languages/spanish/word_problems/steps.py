@@ -127,9 +127,9 @@ _WHOLES: FrameTable = {
     ),
     (Asks.SHARE_AND_TIMES, _STEPS): (
         (
-            "el club de cometas reparte {a} en partes iguales entre {pupils}",
-            "después, en cada una de {then_meetings}, cada persona recibe {d} y usa {e}",
-            "{many} tiene ahora cada persona",
+            "el club de cometas da {a} por igual a {pupils}",
+            "luego, en cada una de {then_meetings}, a cada una le da {d} más y le quita {e}",
+            "{many} tiene ahora cada una de ellas",
         ),
     ),
 }
@@ -235,8 +235,8 @@ _OWN_WHOLES: FrameTable = {
     ),
     (Asks.SHARE_AND_TIMES, _STEPS): (
         (
-            "{who} reparte {a} en partes iguales entre {groups}",
-            "después, en cada una de {then_meetings}, cada grupo recibe {d} y devuelve {e}",
+            "{who} da {a} por igual a {groups}",
+            "luego, en cada una de {then_meetings}, a cada grupo le da {d} más y le quita {e}",
             "{many} tiene ahora cada grupo",
         ),
     ),

@@ -22,7 +22,7 @@ def _stuff(
 
 _TIME = _stuff("tiempo", named=False)
 _MONEY = _stuff("dinero", named=False, takes="cuesta", uses="gasta")
-_RIBBON, _PAPER, _PAINT = _stuff("cinta", feminine=True), _stuff("papel"), _stuff("pintura", feminine=True)
+_RIBBON, _PAPER, _PAINT = _stuff("cinta", feminine=True), _stuff("papel"), _stuff("tinta", feminine=True)
 
 #: What is measured; numbers count what the class calls a whole.
 STUFF = {
