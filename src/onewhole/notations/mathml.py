@@ -1,6 +1,6 @@
 """MathML Core: the formula for a browser, a screen reader and a braille display, with its plain text."""
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Iterator
 from typing import assert_never
 from xml.etree.ElementTree import Element, SubElement, tostring
 
@@ -82,6 +82,9 @@ def _fill(root: Element, pieces: Iterable[Piece], language: Language) -> None:
     for piece in pieces:
         if piece is Sign.OPEN:
             rows.append(SubElement(rows[-1], "mrow"))
+        if isinstance(piece, OfPlot):
+            rows[-1].extend(_parted(piece, language))
+            continue
         rows[-1].append(_element(piece, language))
         if piece is Sign.CLOSE:
             rows.pop()
@@ -204,6 +207,12 @@ def _words(words: Wording, language: Language) -> Element:
             return _leaf("mtext", f"{NO_BREAK}{language.line.wordings(words)}")
         case _:
             assert_never(words)
+
+
+def _parted(words: OfPlot, language: Language) -> Iterator[Element]:
+    """Write words that begin a line in parts, between which it may be broken."""
+    for at, words_of in enumerate(language.line.wording(words)):
+        yield _leaf("mtext", f"{words_of if at else words_of.capitalize()}{NO_BREAK}")
 
 
 def _part(count: Part, blank: str) -> Element:
