@@ -320,3 +320,11 @@ def test_what_was_asked_since_is_told_with_the_odds_before_and_after() -> None:
     assert all(0 < one[key] < 1 for one in found_talk["odds"] for key in ("before", "after"))
     assert talked(_of("K07")) == ()
     assert "talk" not in report_object(_of("K07"))
+
+
+def test_a_missing_last_unit_is_told_beside_what_the_answer_says() -> None:
+    """The amount counts, and the teacher sees that its last unit was left away."""
+    night = mark("1. 5 ft 2 in - 2 ft 7 in\n2. 1 h 50 min - 15 min\n", "pupil,1,2\nK01,3 ft 5,1 h 35\n")
+    told = report_lines(report(night, "K01"))
+    assert sum("; the last unit is missing" in line for line in told) == 2
+    assert any(line.startswith("2.") and "right; cannot show it; the last" in line for line in told)

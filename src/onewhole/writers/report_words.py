@@ -10,6 +10,7 @@ from typing import assert_never
 from onewhole.findings.in_answer import Remark, Tier
 from onewhole.findings.status import Status
 from onewhole.languages.class_words import ClassWords
+from onewhole.languages.english.in_answer import remark_told
 from onewhole.languages.english.nights_told import held_told, withdrawn_told
 from onewhole.languages.english.placing import idea_called
 from onewhole.languages.english.simple_rule import simple_rule_told
@@ -213,6 +214,12 @@ def asked_of(report: Report, words: ClassWords) -> tuple[str, ...]:
 
 def says(row: ReportRow, report: Report) -> str:
     """Return in a few words what one answer says about the patterns found, or which ones it fits."""
+    missing = Remark.LAST_UNIT_MISSING in row.mark.remarks
+    beside = f"; {text_of(remark_told(Remark.LAST_UNIT_MISSING))}" if missing else ""
+    return f"{_says(row, report)}{beside}"
+
+
+def _says(row: ReportRow, report: Report) -> str:
     if row.mark.verdict in _UNSAID:
         return _UNSAID[row.mark.verdict]
     if not report.sets:
