@@ -24,8 +24,8 @@ from onewhole.sheets.worked import WorkedSheet
 from onewhole.walkthroughs.listening.timed import heard_sentences
 from onewhole.walkthroughs.listening.words import number_parts
 
-#: The pages that are told: one to set rules on, one that is kept aside.
-SHEETS = {name: Path(__file__).with_name(f"{name}.txt") for name in ("tuning", "held_out")}
+#: The pages that are told: one to set rules on, others that are kept aside.
+SHEETS = {name: Path(__file__).with_name(f"{name}.txt") for name in ("tuning", "held_out", "aside_1")}
 Steps = Sequence[Sequence[Sequence[Listened]]]
 
 
@@ -58,7 +58,7 @@ def main(arguments: Sequence[str] | None = None) -> int:
     parser.add_argument("--slips", type=int, default=12, help="slips in a film, at most one a part")
     parser.add_argument("--seed", type=int, default=2)
     parser.add_argument("--cores", type=int, default=2)
-    parser.add_argument("--sheet", choices=SHEETS, default="held_out", help="which page is told")
+    parser.add_argument("--sheet", choices=SHEETS, default="aside_1", help="which page is told")
     asked = parser.parse_args(arguments)
     asked.cache.mkdir(parents=True, exist_ok=True)
     _, timeline = told(WorkedSheet(read_sheet(SHEETS[asked.sheet].read_text(encoding="utf-8"))), FilmWishes())

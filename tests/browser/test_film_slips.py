@@ -5,12 +5,24 @@ from collections.abc import Iterator
 from pathlib import Path
 from tempfile import TemporaryDirectory
 
+import av
+import numpy as np
 import pytest
-from playwright.sync_api import Browser, expect
+from playwright.sync_api import Browser, Page, expect
 
 from onewhole.desk.classes.class_records import set_night, start_room
 from onewhole.desk.walkthrough.kept_slips import kept_slips
-from tests.kit.browsers import NEEDS_CHROMIUM, PHONE, broken_rules, runs_off, settled, window
+from tests.kit.browsers import (
+    NEEDS_CHROMIUM,
+    PHONE,
+    WIDE,
+    broken_rules,
+    chromium,
+    runs_off,
+    settled,
+    until,
+    window,
+)
 from tests.kit.doors import Served, served
 
 pytestmark = NEEDS_CHROMIUM
@@ -30,8 +42,19 @@ def door() -> Iterator[Served]:
         slip = {"label": "1", "at": 138_000, "said": "seven fifths", "board": "6/5", "key": "abc"}
         about = {"seconds": 180, "notes": [], "reads": "at grade 2", "stamp": "", "made": ""}
         (made / "about-film.json").write_text(json.dumps({**about, "slips": [slip]}))
-        (made / "walkthrough-upright.mp4").write_bytes(b"film")
+        film(made / "walkthrough-upright.mp4", 180)
         yield opened
+
+
+def film(place: Path, seconds: int) -> None:
+    """Write a film of one grey picture a second, without a sound."""
+    with av.open(str(place), "w") as made:
+        pictures = made.add_stream("libx264", rate=1, options={"g": "20", "preset": "ultrafast"})
+        pictures.width, pictures.height, pictures.pix_fmt = 36, 64, "yuv420p"
+        grey = av.VideoFrame.from_ndarray(np.full((64, 36, 3), 128, np.uint8))
+        for _ in range(seconds):
+            made.mux(pictures.encode(grey))
+        made.mux(pictures.encode(None))
 
 
 def test_a_number_is_kept_by_keyboard_on_a_phone(browser: Browser, door: Served) -> None:
@@ -55,3 +78,45 @@ def test_a_number_is_kept_by_keyboard_on_a_phone(browser: Browser, door: Served)
         expect(page.get_by_label("Cut off silence at the ends")).to_be_checked()
         expect(page.get_by_label("Stop before the answer, problem 1")).to_be_visible()
         assert not runs_off(page)
+
+
+@pytest.fixture(scope="module")
+def recorder() -> Iterator[Browser]:
+    """A browser with a pretended microphone."""
+    with chromium("--use-fake-device-for-media-stream", "--use-fake-ui-for-media-stream") as started:
+        yield started
+
+
+def in_view(page: Page, what: str) -> bool:
+    """Say whether the middle of something is seen without scrolling."""
+    middle = f"(one => (one.top + one.bottom) / 2)(document.querySelector('{what}').getBoundingClientRect())"
+    return bool(page.evaluate(f"0 < {middle} && {middle} < innerHeight"))
+
+
+@pytest.mark.parametrize("size", [WIDE, PHONE], ids=["wide", "phone"])
+def test_a_number_is_heard_and_said_again(recorder: Browser, door: Served, size: tuple[int, int]) -> None:
+    """Hear it: the film plays in view from a moment before the number. Say it again: the film is still, and
+    the recorder is open at the part and records.
+    """
+    with window(recorder, door.address, size, forgives=("Failed to load resource",), blank=True) as page:
+        page.goto(f"{door.base}{HOME}")
+        until(page, "document.getElementById('video').readyState > 0")
+        row = page.locator(".slips li")
+        row.get_by_role("button", name="Hear it").click()
+        until(page, "document.getElementById('video').currentTime > 136.5")
+        assert page.evaluate("document.getElementById('video').currentTime") < 146
+        assert not page.evaluate("document.getElementById('video').paused")
+        assert in_view(page, "#video")
+        row.get_by_role("link", name="Say it again").click()
+        expect(page.locator("#recorder-name")).to_contain_text("3 x 2/5")
+        assert page.evaluate("document.getElementById('video').paused"), "the microphone would hear it"
+        assert in_view(page, "#step")
+        assert page.evaluate("document.activeElement.id") == "step"
+        assert not runs_off(page)
+        page.keyboard.press("Space")
+        until(page, "document.getElementById('state').dataset.time >= '0:01'")
+        assert page.text_content("#step-place").startswith("Step 1 of")  # type: ignore[union-attr]
+        for _ in range(2):  # thrown away, then closed
+            page.keyboard.press("Escape")
+        expect(page.locator("#recorder")).to_be_hidden()
+        expect(row).to_contain_text("you said “seven fifths”")

@@ -26,10 +26,11 @@ export class Part {
     }));
   }
 
-  /** Show its first step on the board; what has the focus keeps it. */
+  /** Show its first step on the board; what has the focus keeps it. The microphone would hear what plays. */
   show() {
+    for (const heard of document.querySelectorAll("audio, video")) /** @type {HTMLMediaElement} */ (heard).pause();
     const aloud = /** @type {HTMLInputElement | null} */ (onBoard("aloud"));
-    if (aloud?.checked) aloud.click(); // the microphone would hear it
+    if (aloud?.checked) aloud.click();
     const focused = /** @type {HTMLElement | null} */ (document.activeElement);
     const links = board.contentDocument?.querySelectorAll("#problems a") ?? [];
     /** @type {HTMLElement | undefined} */ (links[Number(this.item.dataset.at)])?.click();

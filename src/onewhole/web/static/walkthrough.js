@@ -25,6 +25,7 @@ if (film) {
     const second = around(event, "[data-second]")?.dataset.second;
     if (second === undefined) return;
     video.currentTime = Number(second);
+    video.scrollIntoView({ block: "nearest" }); // what was said is compared with what the board shows
     video.play().catch(() => {}); // it stands at the chapter and waits
   });
 }
