@@ -1,0 +1,108 @@
+"""Two roads: every sentence of a Spanish film is read back, and what it claims of its problem is so.
+
+Problems of every ladder are told in full, merged, and with a likely mistake. CI takes more, and `make walk`
+one in two. A sentence that no pattern reads is a failure, as is one that is not true.
+"""
+
+from collections import Counter
+from collections.abc import Iterator
+
+from onewhole.languages.class_words import ClassWords
+from onewhole.languages.spanish.words import read_whole
+from onewhole.misconceptions.catalogue import shows
+from onewhole.notations.sentences.text import text_of
+from onewhole.number.quantity import whole
+from onewhole.problems.answer import answer
+from onewhole.sentences.node import Counted, Label, Said
+from onewhole.sentences.sentence import Sentence
+from onewhole.statements.reading import read_statement
+from onewhole.statements.statement import Question, Statement
+from onewhole.walkthroughs.lesson import Item, Lesson
+from onewhole.walkthroughs.script import script
+from onewhole.working.questions import suiting
+from onewhole.working.strategies.regroup_first import REGROUP_FIRST
+from onewhole.working.work import work
+from onewhole.working.working import Working
+from tests.kit.heard import Heard
+from tests.kit.how_much import sample
+from tests.kit.ladders import ladders
+from tests.kit.scenes import SIXTH
+from tests.kit.spanish_film import film_true, page_true
+
+STRIP = read_whole("una tira de papel")
+ENGLISH_STRIP = ClassWords("strip", "strips")
+LABELS = ("one", "two", "three")
+STEP = sample(70, 40, 2)
+
+
+def _workings() -> Iterator[tuple[Statement, Working]]:
+    for at, (_, typed) in enumerate(tuple(ladders())[::STEP]):
+        statement = read_statement(typed)
+        ways = suiting(statement) if isinstance(statement, Question) else (REGROUP_FIRST,)
+        found = work(statement, ways[at % len(ways)])
+        if isinstance(found, Working):
+            yield statement, found
+
+
+def _films() -> Iterator[tuple[Item, ...]]:
+    """A problem three times, so that later ones point back; and once with a likely mistake in the first."""
+    for at, (statement, working) in enumerate(_workings()):
+        items = tuple(Item(str(one), statement, answer(statement), working) for one in (1, 2, 3))
+        yield items
+        for slip in shows(statement)[:1] if at % 2 else ():
+            yield Item("1", statement, answer(statement), working, mistake=slip), *items[1:]
+
+
+def _heard(items: tuple[Item, ...]) -> tuple[Heard, ...]:
+    return tuple(Heard(item, ENGLISH_STRIP, frozenset(LABELS[: at + 1])) for at, item in enumerate(items))
+
+
+def test_every_sentence_of_a_film_is_read_back_and_true() -> None:
+    """Opening and closing are true of all problems, every other sentence of its own."""
+    found: Counter[str] = Counter()
+    wrong: dict[str, str] = {}
+    for items in _films():
+        heard = _heard(items)
+        for merge in (0, 3):
+            first, *told, last = script(Lesson("Colas", "Salón 12", "", STRIP, items), merge=merge).chapters
+            for chapter in (first, last):
+                for sentence in (one for cue in chapter.cues for one in cue.says):
+                    found["sentences"] += 1
+                    if not page_true(sentence, heard):
+                        wrong.setdefault(text_of((sentence,)), chapter.title)
+            for chapter, of in zip(told, heard, strict=True):
+                for sentence in (one for cue in chapter.cues for one in cue.says):
+                    pattern = film_true(sentence, of)
+                    found["sentences"] += 1
+                    found[pattern or ""] += 1
+                    if pattern is None:
+                        wrong.setdefault(text_of((sentence,)), chapter.title)
+    print(found["sentences"], len(found))
+    assert wrong == {}
+    assert len(found) > 20
+
+
+def test_what_is_not_so_is_found() -> None:
+    """Another number, another label, a unit that is not there, or words that nobody reads."""
+    statement = read_statement("7 2/6 - 3 5/6")
+    working = work(statement, REGROUP_FIRST)
+    assert isinstance(working, Working)
+    (heard,) = _heard((Item("1", statement, answer(statement), working),))
+    right, two = Said(whole(2)), Label("2")
+    three_sixths = answer(statement)
+    assert film_true(
+        Sentence("es-US", ("la respuesta del problema", Label("1"), "es", Said(three_sixths))), heard
+    )
+    assert film_true(Sentence("es-US", ("sumamos", Counted(8, SIXTH))), heard)
+    for wrong in (
+        ("la respuesta del problema", Label("1"), "es", right),
+        ("la respuesta del problema", two, "es", Said(three_sixths)),
+        ("la respuesta es", right),
+        ("pero la respuesta no es", Said(three_sixths)),
+        ("eso es", right),
+        ("sumamos", Counted(11, SIXTH)),
+        ("puedes dejarlo como", right),
+        ("hoy llueve y hay", right),
+    ):
+        assert film_true(Sentence("es-US", wrong), heard) is None, wrong
+    assert not page_true(Sentence("es-US", ("esta noche hay", Counted(2, SIXTH))), (heard,))
