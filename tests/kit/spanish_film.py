@@ -15,6 +15,7 @@ from onewhole.number.unit import Unit
 from onewhole.sentences.node import Counted, Label, Naming, Said, Thing
 from onewhole.sentences.sentence import Sentence
 from onewhole.statements.expression import quantities, value
+from onewhole.statements.line_plot import PlotQuestion
 from onewhole.statements.statement import Comparison, Relation
 from tests.kit.claims import true
 from tests.kit.heard import Heard, sides, spoken
@@ -43,6 +44,7 @@ SAYS_NOTHING = frozenset(
         *("sacamos grupos", "repartimos también lo que sobra", "con paradas en números fáciles"),
         *("multiplicamos numeradores y denominadores", "ahora hay suficiente de cada unidad"),
         *("por eso se lo quitamos al otro número", "se lo quitamos al otro número"),
+        *("miramos el diagrama de puntos", "el acuerdo es subir", "se queda igual"),
     }
 )
 #: The words of a sentence, and what they say in English; {label} is a problem's label, {row} what stands one
@@ -73,10 +75,9 @@ FILM_CLAIMS = {
     r"ahora comparamos § con §": "now compare {0} with {1}",
     r"por eso miramos § y también §": "so look at {0} and at {1}",
     rf"(?:por eso|en el problema @ ,) el orden es {_ROW}": "so the order is {order}",
-    rf"(?:por eso|en el problema @ ,) son {_ROW}": "so they are {listed}",
+    rf"(?:(?:por eso|en el problema @ ,) )?son {_ROW}": "so they are {listed}",
     r"la respuesta del problema @ es §": "the answer to number {label} is {0}",
-    r"la respuesta es §": "the answer is {0}",
-    r"en el problema @ , la respuesta es §": "the answer to number {label} is {0}",
+    r"(?:(?:por eso|en el problema @ ,) )?la respuesta es §": "the answer is {0}",
     r"por eso el problema @ da §": "so number {label} comes to {0}",
     r"en el problema @ , §": "so {0}",
     r"(?:(?:por eso|en el problema @ ,) )?(?:el )?número que falta es §": "the missing number is {0}",
@@ -115,8 +116,14 @@ FILM_CLAIMS = {
     r"§ no llega tan lejos": "{0} is not that far",
     r"está a § de § y a § de §": "it is {0} from {1} and {2} from {3}",
     r"está a § de §": "it is {0} from {1}",
+    r"está a § de § , así que § está más cerca": "it is {0} from {1}, so {2} is nearer",
     r"(?:por eso )?§ está más cerca": "so {0} is nearer",
-    r"está justo en el punto medio : a § de § y de §": "it is exactly halfway: {0} from {1} and from {2}",
+    r"está justo en el punto medio : a § de § e igual de lejos de §": (
+        "it is exactly halfway: {0} from {1} and from {2}"
+    ),
+    r"está justo en el punto medio": "it is exactly halfway",
+    r"está igual de lejos de §": "it is as far from {0}",
+    r"§ (?:es|son) exactamente #(?: , así que se queda igual)?": "{0} is exactly {1}, so it stays",
 }
 
 
@@ -190,8 +197,13 @@ def _read_here(said: str, places: list[Place], heard: Heard) -> bool:
     if said.endswith("puede escribir §"):
         slip = heard.item.mistake
         return slip is not None and thing in (slip.wrote, *(line.says for line in slip.lines))
-    if said == "escribe los §":
+    if said == "escribe los §" or (said == "§" and isinstance(thing, PlotQuestion)):
         return thing == heard.item.statement
+    if said == "pero la respuesta no es §":
+        slip = heard.item.mistake
+        return slip is not None and thing == slip.wrote and thing != heard.item.answer
+    if said == "lo comprobamos al revés : §":
+        return isinstance(thing, Comparison) and thing.sign is Relation.EQUAL and _goes_back(thing, heard)
     if said.startswith(("quitamos", "sumamos", "saltamos", "apartamos")) and len(amounts) == 1:
         return heard.stands(amounts[0])
     if said.startswith("empezamos en § y saltamos"):
@@ -201,6 +213,14 @@ def _read_here(said: str, places: list[Place], heard: Heard) -> bool:
     if said.startswith("sumamos § a los dos"):
         return sum(1 for amount in there if amount + amounts[0] in there) >= 2
     return False
+
+
+def _goes_back(told: Comparison, heard: Heard) -> bool:
+    """The two sides are the same amount; the answer stands first, and it comes to the first number."""
+    begins, answered = quantities(told.left)[0], heard.item.answer
+    return value(told.left) == value(told.right) == heard.given[0] and begins == getattr(
+        answered, "quotient", answered
+    )
 
 
 def _worth(node: Place) -> Fraction | None:
@@ -286,10 +306,9 @@ def page_true(sentence: Sentence, heard: tuple[Heard, ...]) -> bool:
 
 
 def _opens(heard: Heard) -> bool:
-    """Say whether a problem has too few of a unit: the second number has more of it than the first."""
-    lines = heard.lines
-    numbers = [number for side in sides(lines[0]) for number in quantities(side)] if lines else []
-    return any(_lacks(first, second) for first in numbers[:1] for second in numbers[1:])
+    """Say whether a line has too few of a unit: a later number on it has more of it than the first."""
+    on_lines = ([number for side in sides(line) for number in quantities(side)] for line in heard.lines)
+    return any(_lacks(numbers[0], other) for numbers in on_lines for other in numbers[1:])
 
 
 def _lacks(first: Quantity, second: Quantity) -> bool:

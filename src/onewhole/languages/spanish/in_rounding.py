@@ -44,7 +44,7 @@ def in_rounding(reason: InRounding, words: ClassWords) -> Sentences:
             return told(apart, SO, Said(nearer), "está más cerca")
         case ExactlyHalfway(low, high, far):
             start = ("está justo en el punto medio", Seam(":", "está"), "a", Said(far), "de", Said(low))
-            return told(start, Seam("y", "está"), "igual de lejos de", Said(high)) + told(
+            return told(start, Seam("e", "está"), "igual de lejos de", Said(high)) + told(
                 "el acuerdo es subir"
             )
         case NothingOver(number, unit, count):
