@@ -138,6 +138,8 @@ def film_true(sentence: Sentence, heard: Heard) -> str | None:
         said, labels = said[begun.end() :], []
     if said in SAYS_NOTHING:
         return said
+    if not all(holds(places, heard) for words, holds in ITS_OWN.items() if re.fullmatch(words, said)):
+        return None
     found = None if begun else spanish_true(sentence, heard)
     return found or _film_claim(said, places, labels, heard) or _named(said, places, heard)
 
@@ -194,14 +196,10 @@ def _read_here(said: str, places: list[Place], heard: Heard) -> bool:
     thing = places[0].thing if places and isinstance(places[0], Said) else None
     if said in {"§", "por eso §"} and isinstance(thing, Comparison) and thing.sign is Relation.EQUAL:
         return value(thing.left) == value(thing.right) and thing.right == heard.item.answer
-    if said.endswith("puede escribir §"):
-        slip = heard.item.mistake
-        return slip is not None and thing in (slip.wrote, *(line.says for line in slip.lines))
     if said == "escribe los §" or (said == "§" and isinstance(thing, PlotQuestion)):
         return thing == heard.item.statement
-    if said == "pero la respuesta no es §":
-        slip = heard.item.mistake
-        return slip is not None and thing == slip.wrote and thing != heard.item.answer
+    if said.endswith("puede escribir §") or said == "pero la respuesta no es §":
+        return True  # ITS_OWN holds it against the mistake
     if said == "lo comprobamos al revés : §":
         return isinstance(thing, Comparison) and thing.sign is Relation.EQUAL and _goes_back(thing, heard)
     if said.startswith(("quitamos", "sumamos", "saltamos", "apartamos")) and len(amounts) == 1:
@@ -210,9 +208,68 @@ def _read_here(said: str, places: list[Place], heard: Heard) -> bool:
         return amounts[0] in there and sum(amounts) in there
     if said.startswith("contamos desde"):
         return set(amounts) <= there and amounts[0] < amounts[1]
-    if said.startswith("sumamos § a los dos"):
-        return sum(1 for amount in there if amount + amounts[0] in there) >= 2
     return False
+
+
+def _on_lines(places: list[Place], heard: Heard) -> bool:
+    """Every number stands on a line of the working or the mistake, or is a part of one, a half or a whole."""
+    slip = heard.item.mistake
+    lines = (*heard.lines, *(line.says for line in slip.lines)) if slip else heard.lines
+    numbers = {number for line in lines for side in sides(line) for number in quantities(side)}
+    numbers |= {slip.wrote} if slip and isinstance(slip.wrote, Quantity) else set()
+    there = {number.value for number in numbers} | {Fraction(1, 2), Fraction(1)}
+    for number in numbers:
+        units = number.ladder.units
+        there |= {count * unit.size for count, unit in zip(number.amounts, units, strict=True)}
+    said = [number.value for one in places if isinstance(one, Said) for number in _numbers(one)]
+    counted = [_worth(one) for one in places if isinstance(one, Counted)]
+    return there.issuperset(said) and there.issuperset(filter(None, counted))
+
+
+def _numbers(said: Said) -> list[Quantity]:
+    return [number for side in sides(said.thing) for number in quantities(side)]
+
+
+def _of_mistake(places: list[Place], heard: Heard) -> bool:
+    """What is shown as wrong is a line of the mistake, its outcome, or the problem with the wrong sign."""
+    slip, asked, shown = heard.item.mistake, heard.item.statement, places[0]
+    if slip is None or not isinstance(shown, Said) or shown.thing == heard.item.answer:
+        return False
+    wrong = {slip.wrote, *(line.says for line in slip.lines)}
+    if isinstance(asked, Comparison) and isinstance(slip.wrote, Relation):
+        wrong.add(Comparison(asked.left, asked.right, slip.wrote))
+    return shown.thing in wrong
+
+
+def _shifted(places: list[Place], heard: Heard) -> bool:
+    """Two numbers on lines have others there that are so much more."""
+    there = {number.value for number in heard.numbers}
+    more = _worth(places[0])
+    return more is not None and sum(1 for amount in there if amount + more in there) >= 2
+
+
+def _tried(places: list[Place], heard: Heard) -> bool:
+    """A smaller number is tried on the one whose factors are listed."""
+    by, number = map(_worth, places)
+    return by is not None and number in {one.value for one in heard.numbers} and by < number
+
+
+def _asks(places: list[Place], heard: Heard) -> bool:
+    return isinstance(places[0], Said) and places[0].thing == heard.item.statement
+
+
+#: What must be so besides, where words are true of other numbers too: a half is less than 97 as well.
+ITS_OWN: dict[str, Holds] = {
+    r"cuál es mayor , .+|ahora comparamos .+|por eso miramos .+|pero § no .+": _on_lines,
+    r"(?:por eso |en el problema @ , )?§ es (?:menor que|mayor que|la misma cantidad que) §": _on_lines,
+    r"# (?:es|son) (?:más|menos) que .+": _on_lines,
+    r"(?:primero los paréntesis|al final|de izquierda a derecha) : §": _on_lines,
+    r"(?:multiplicamos|dividimos) antes de sumar o restar : §": _on_lines,
+    r"(?:alguien|otra persona) puede escribir §|pero la respuesta no es §": _of_mistake,
+    r"sumamos § a los dos números.*": _shifted,
+    r"§ no cabe justo en §": _tried,
+    r"buscamos el número del espacio en blanco : §": _asks,
+}
 
 
 def _goes_back(told: Comparison, heard: Heard) -> bool:
