@@ -17,6 +17,7 @@ from onewhole.sentences.sentence import Sentence
 from onewhole.statements.expression import quantities, value
 from onewhole.statements.line_plot import PlotQuestion
 from onewhole.statements.statement import Comparison, Relation
+from onewhole.working.line import LineContent
 from tests.kit.claims import true
 from tests.kit.heard import Heard, sides, spoken
 from tests.kit.spanish_claims import skeleton, spanish_true
@@ -227,7 +228,8 @@ def _on_lines(places: list[Place], heard: Heard) -> bool:
 
 
 def _numbers(said: Said) -> list[Quantity]:
-    return [number for side in sides(said.thing) for number in quantities(side)]
+    of = sides(said.thing) if isinstance(said.thing, LineContent) else ()
+    return [number for side in of for number in quantities(side)]
 
 
 def _of_mistake(places: list[Place], heard: Heard) -> bool:
