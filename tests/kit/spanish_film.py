@@ -16,6 +16,7 @@ from onewhole.sentences.node import Counted, Label, Naming, Said, Thing
 from onewhole.sentences.sentence import Sentence
 from onewhole.statements.expression import quantities, value
 from onewhole.statements.line_plot import PlotQuestion
+from onewhole.statements.listing import Listing
 from onewhole.statements.statement import Comparison, Relation
 from onewhole.working.line import LineContent
 from tests.kit.claims import true
@@ -256,6 +257,15 @@ def _tried(places: list[Place], heard: Heard) -> bool:
     return by is not None and number in {one.value for one in heard.numbers} and by < number
 
 
+def _lists_to(places: list[Place], heard: Heard) -> bool:
+    """The list goes up to its end, and the next one is the first behind it."""
+    asked, last = heard.item.statement, _worth(places[-1])
+    if not isinstance(asked, Listing) or asked.most is None or last is None:
+        return False
+    step, most = asked.number.value, asked.most.value
+    return last == (most if len(places) > 1 else (most // step + 1) * step)
+
+
 def _asks(places: list[Place], heard: Heard) -> bool:
     return isinstance(places[0], Said) and places[0].thing == heard.item.statement
 
@@ -270,6 +280,12 @@ ITS_OWN: dict[str, Holds] = {
     r"(?:alguien|otra persona) puede escribir §|pero la respuesta no es §": _of_mistake,
     r"sumamos § a los dos números.*": _shifted,
     r"§ no cabe justo en §": _tried,
+    r"contamos por ~ : § está .+|en vez de la suma , .+": _on_lines,
+    r"contamos de § en § hasta §|el siguiente es § , .+": _lists_to,
+    r"eso da # y #": lambda places, heard: {_worth(one) for one in places} <= set(heard.given),
+    r"# forman # , y hay #": lambda places, heard: (
+        isinstance(places[2], Counted) and places[2].count <= max(one.value for one in heard.numbers)
+    ),
     r"buscamos el número del espacio en blanco : §": _asks,
 }
 
