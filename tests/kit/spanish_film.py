@@ -284,7 +284,7 @@ ITS_OWN: dict[str, Holds] = {
     r"contamos de § en § hasta §|el siguiente es § , .+": _lists_to,
     r"eso da # y #": lambda places, heard: {_worth(one) for one in places} <= set(heard.given),
     r"# forman # , y hay #": lambda places, heard: (
-        isinstance(places[2], Counted) and places[2].count in {one.value // 1 for one in heard.numbers}
+        isinstance(places[2], Counted) and places[2].count <= max(one.value for one in heard.numbers)
     ),
     r"buscamos el número del espacio en blanco : §": _asks,
 }
