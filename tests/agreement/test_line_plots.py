@@ -45,7 +45,7 @@ from tests.kit.heard import Heard
 from tests.kit.how_much import sample
 
 WORDS = ClassWords("strip", "strips")
-AXES = (("1/4", "2/4", "3/4 in"), ("1/2", "5/8", "1 1/8"), ("2", "2 1/2", "4 lb"))
+AXES = (("1/4", "2/4", "3/4 in"), ("1/2", "5/8", "1 1/8"), ("1/2", "2 1/4", "4 3/4 lb"))
 ASKED = (
     "count", "count {1}", "count above {1}", "count below {1}", "count at least {0}", "count at most {1}",
     "total", "total above {0}", "total {2}", "share", "most", "spread",

@@ -66,6 +66,10 @@ def _least(heard: Heard, groups: tuple[str, ...]) -> bool:
     return min(_tally(heard).elements()) == heard.amount(groups[0])
 
 
+def _spread(heard: Heard, groups: tuple[str, ...]) -> bool:
+    return _greatest(heard, groups[:1]) and _least(heard, groups[1:])
+
+
 def _beside(heard: Heard, groups: tuple[str, ...]) -> bool:
     among = _asked(heard).among
     return among is not None and heard.amount(groups[0]) == among.value.value
@@ -86,6 +90,7 @@ PLOT_CLAIMS: dict[str, Reads] = {
     r"the value below it is (.+)": _most,
     r"the greatest value with a mark is (.+)": _greatest,
     r"the least is (.+)": _least,
+    r"that is (.+) minus (.+)": _spread,
     r"find how many are (?:more than |less than |at least |at most )?(.+)": _beside,
     r"find the total of those that are (?:more than |less than |at least |at most )?(.+)": _beside,
     r"(?:so|in number .+?,)? ?the answer is (.+)": _answer,

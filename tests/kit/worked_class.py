@@ -66,6 +66,7 @@ def work_through(door: Opened, folder: Path) -> None:
     _ok(door.post(f"{NIGHT}/tomorrow/asked", code="K01", **talk))
     _ok(door.post(f"{CHILD}/asked/back", night="1", line="1"))
     _ok(door.post("/mine/1/class/days", code="K01", joined="2026-08-20", left="", saw="|"))
+    _ok(door.post("/mine/1/class/forms", code="K01", form="braille", saw=""))
     _ok(door.post(f"{NIGHT}/papers", code="K01", said="late", saw="here"))
     line = {"what": f"the table of {child_name()}", "to": "the family", "why": "", "day": "2026-09-01"}
     _ok(door.post(f"{CHILD}/given", **line))

@@ -121,6 +121,7 @@ LISTED: dict[DataPlace, Callable[[Any], bool]] = {
     ),
     DataPlace.ASKED_ANSWERS: lambda held: [row["wrote"] for row in held["asked_answers"]] == ["ANSWER", ""],
     DataPlace.PUPIL_DAYS: lambda held: (held["joined"], held["left"]) == ("2026-08-20", ""),
+    DataPlace.OWN_PAGES: lambda held: held["reads"] == "braille",
     DataPlace.NIGHT_WORDS: lambda held: [row["said"] for row in held["night_words"]] == ["late"],
     DataPlace.PAPER_CELLS: lambda held: (
         [(row["text"], row["crop"]) for row in held["paper_cells"]] == [("ANSWER", b64encode(CROP).decode())]

@@ -10,7 +10,7 @@ from onewhole.number.name_wanted import NumberForm
 from onewhole.number.quantity import Quantity
 from onewhole.pictures.area import area, of_sum
 from onewhole.pictures.arrays import arrays
-from onewhole.pictures.bar import LEAST_SHARE, bar
+from onewhole.pictures.bar import bar
 from onewhole.pictures.bar_and_columns import with_columns
 from onewhole.pictures.blocks import blocks
 from onewhole.pictures.blocks_state import WAYS, blocks_of
@@ -19,10 +19,8 @@ from onewhole.pictures.discs import discs
 from onewhole.pictures.grid import grid
 from onewhole.pictures.jumps import jump_plan
 from onewhole.pictures.limits import (
-    GRID_PARTS,
     MOST_PARTS,
     MOST_PARTS_RECTANGLE,
-    MOST_WHOLES,
     PAGE,
     NotDrawnError,
     PicturePaper,
@@ -30,38 +28,31 @@ from onewhole.pictures.limits import (
 from onewhole.pictures.line_plot import line_plot
 from onewhole.pictures.measured_out import MOST_GROUPS
 from onewhole.pictures.number_line import number_line, ruler
-from onewhole.pictures.parts import part_whole
 from onewhole.pictures.picture import Picture, PictureKind
-from onewhole.pictures.quantity_state import QuantityState, quantity_states, renames
+from onewhole.pictures.quantity_state import renames
 from onewhole.pictures.rectangles import rectangles
 from onewhole.pictures.ruler import on_ruler
 from onewhole.pictures.shared_area import shared_area
-from onewhole.pictures.shares import MOST_SHARES, shares
-from onewhole.pictures.shares_state import GIVEN_OUT, quotient_of
+from onewhole.pictures.shares import shares
+from onewhole.pictures.shares_state import quotient_of
 from onewhole.pictures.split import grown, split
 from onewhole.pictures.squared import squared, squared_states
 from onewhole.pictures.strips import strips
+from onewhole.pictures.uncounted import no_bar, no_shares, off_grid, uncounted
 from onewhole.pictures.unpictured import (
     NoArea,
-    NoPartsOfWhole,
     NoPlaceOnLine,
     NoPlot,
     NoRoom,
-    NoShares,
     NoTensAndOnes,
     NothingToSplit,
-    NotHundredths,
     NotInColumns,
     NotOnRuler,
     NotPlaceByPlace,
     OnlyPlot,
     SeveralSteps,
     TooManyJumps,
-    TooManyParts,
-    TooManyShares,
-    TooManyWholes,
     TooMuchForBlocks,
-    TooSmallBeside,
     Unpictured,
 )
 from onewhole.statements.expression import quantities
@@ -231,11 +222,11 @@ def _why(working: Working, kind: PictureKind, paper: PicturePaper) -> Unpictured
     counted = _as_counted(working, kind)
     match kind:
         case PictureKind.STRIPS | PictureKind.DISCS:
-            why = _uncounted(counted, MOST_PARTS)
+            why = uncounted(counted, MOST_PARTS)
         case PictureKind.RECTANGLES:
-            why = _uncounted(counted, MOST_PARTS_RECTANGLE)
+            why = uncounted(counted, MOST_PARTS_RECTANGLE)
         case PictureKind.GRID:
-            why = _off_grid(counted)
+            why = off_grid(counted)
         case PictureKind.LINE:
             why = _off_line(counted)
         case PictureKind.RULER:
@@ -245,9 +236,9 @@ def _why(working: Working, kind: PictureKind, paper: PicturePaper) -> Unpictured
         case PictureKind.BLOCKS:
             why = _no_blocks(counted)
         case PictureKind.BAR:
-            why = _no_bar(counted)
+            why = no_bar(counted)
         case PictureKind.SHARES:
-            why = _no_shares(counted)
+            why = no_shares(counted)
         case PictureKind.AREA:
             why = (
                 None
@@ -338,34 +329,6 @@ def _drawn(working: Working, kind: PictureKind, paper: PicturePaper) -> Picture 
     return drawn if counted is working else replace(drawn, scenes=(*drawn.scenes, drawn.scenes[-1]))
 
 
-def _states(working: Working) -> tuple[QuantityState, ...]:
-    try:
-        return quantity_states(working)
-    except NotDrawnError:
-        return ()
-
-
-def _uncounted(working: Working, most: int) -> Unpictured | None:
-    """Return why the wholes or parts of a working cannot be counted by looking."""
-    heaps = [heap for state in _states(working) for heap in state.heaps]
-    if not heaps:
-        return NoRoom()
-    parts, wholes = max(heap.per for heap in heaps), max(heap.amount for heap in heaps)
-    if parts > most:
-        return TooManyParts(parts, most)
-    if wholes >= MOST_WHOLES + 1:
-        return TooManyWholes(int(wholes), MOST_WHOLES)
-    return None
-
-
-def _off_grid(working: Working) -> Unpictured | None:
-    heaps = [heap for state in _states(working) for heap in state.heaps]
-    others = [heap.per for heap in heaps if heap.per not in GRID_PARTS]
-    if others:
-        return NotHundredths(others[0])
-    return _uncounted(working, max(GRID_PARTS))
-
-
 def _off_line(working: Working) -> Unpictured | None:
     if isinstance(working.statement, Rounding):
         return None
@@ -393,17 +356,3 @@ def _no_blocks(working: Working) -> Unpictured | None:
     if working.strategy not in WAYS:
         return NotPlaceByPlace()
     return TooMuchForBlocks(MOST_IN_BLOCKS)
-
-
-def _no_shares(working: Working) -> Unpictured | None:
-    asked = quotient_of(working)
-    if asked is None or asked.shares is None or working.strategy not in GIVEN_OUT:
-        return NoShares()
-    return TooManyShares(asked.shares, MOST_SHARES) if asked.shares > MOST_SHARES else None
-
-
-def _no_bar(working: Working) -> Unpictured | None:
-    told = part_whole(working.statement)
-    if told is None:
-        return NoPartsOfWhole()
-    return TooSmallBeside() if told.smallest < LEAST_SHARE else None

@@ -23,7 +23,7 @@ def shared_plots(items: Sequence[Instruction | Problem]) -> Iterator[tuple[str, 
     >>> from onewhole.sheets.reading import read_sheet
     >>> typed = "1. 9 - 4\n2. plot 3: 1, 4: 2; count\n3. plot 3: 1, 4: 2; most\n4. plot 3: 2, 4: 2; total"
     >>> [(label, shared.labels) for label, shared in shared_plots(read_sheet(typed).items)]
-    [('2', '2\N{EN DASH}3'), ('4', '4')]
+    [('2', '2–3'), ('4', '4')]
     """
     for plot, run in groupby(items, key=_plot):
         if plot is None:

@@ -19,7 +19,7 @@ from onewhole.misconceptions.asks.opening import (
     OpeningAsk,
     WhichIsShown,
 )
-from onewhole.number.unit import ONE, Kind, Unit
+from onewhole.number.unit import Kind, Unit
 from onewhole.sentences.node import Said
 from onewhole.sentences.sentence import Sentences
 
@@ -88,9 +88,9 @@ def ask_of_opening(ask: OpeningAsk, words: ClassWords) -> Sentences:
                     + asked("where can you get them")
                 )
             return told("you took", some(have, small)) + asks + asked("how many more must go")
-        case OnesAfterTrading(ones, small):
+        case OnesAfterTrading(ones, one, small):
             got = asked("where did you get more", units(small))
-            still = ("is" if ones == 1 else "are", "there still", some(ones, ONE), "after that")
+            still = ("is" if ones == 1 else "are", "there still", some(ones, one), "after that")
             return got + asked(still)
         case _:
             assert_never(ask)

@@ -22,7 +22,6 @@ from onewhole.misconceptions.asks.pieces import (
     WhichCountsWholes,
 )
 from onewhole.number.ladder import Style
-from onewhole.number.unit import ONE
 from onewhole.sentences.node import Said
 from onewhole.sentences.sentence import Sentences
 
@@ -88,8 +87,8 @@ def ask_of_pieces(ask: PieceAsk, words: ClassWords) -> Sentences:
             return told("cut", Said(number), "into", units(small)) + asked(
                 "how many", units(small), "is it now"
             )
-        case TenthsInAll(tenth):
-            fill = ("how many", units(tenth), "make", a_single(ONE, ClassWords()))
+        case TenthsInAll(tenth, one):
+            fill = ("how many", units(tenth), "make", a_single(one, ClassWords()))
             return asked("how many", units(tenth), "are there in all") + asked(fill)
         case _:
             assert_never(ask)

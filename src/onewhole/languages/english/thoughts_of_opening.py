@@ -25,7 +25,7 @@ from onewhole.misconceptions.thoughts.opening import (
     TurnedAround,
     WholesStay,
 )
-from onewhole.number.unit import ONE, Kind
+from onewhole.number.unit import Kind
 from onewhole.sentences.node import Said, Typed
 from onewhole.sentences.sentence import Sentences
 
@@ -87,9 +87,9 @@ def thought_of_opening(thought: OpeningThought, words: ClassWords) -> Sentences:
             return told(makes, ", so", Said(rest), "is left") + used
         case WholesStay(second, first):
             return told("only", Said(second), "is taken, so the", Said(first), "may seem to stay as it is")
-        case OneUsed(small):
+        case OneUsed(one, small):
             return told("I traded to get more", units(small)) + told(
-                "I may forget that one of the", units(ONE), "was used"
+                "I may forget that one of the", units(one), "was used"
             )
         case _:
             assert_never(thought)

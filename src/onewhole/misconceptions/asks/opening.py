@@ -100,9 +100,10 @@ class HowManyMore:
 
 @dataclass(frozen=True, slots=True)
 class OnesAfterTrading:
-    """One was traded for the small unit: are there still as many ones?"""
+    """One was traded for the small unit: are there still as many ones, or dollars?"""
 
     ones: int
+    one: Unit
     small: Unit
 
 

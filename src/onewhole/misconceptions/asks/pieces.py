@@ -117,9 +117,10 @@ class CutIntoSmaller:
 
 @dataclass(frozen=True, slots=True)
 class TenthsInAll:
-    """How many tenths are there in all, and how many make one whole?"""
+    """How many tenths are there in all, and how many make one of the unit before the point?"""
 
     tenth: Unit
+    one: Unit
 
 
 #: Every question about pieces.

@@ -231,8 +231,14 @@ def tenth(case: Case) -> Unit:
     return ladder.units[-ladder.after]
 
 
+def before_point(case: Case) -> Unit:
+    """Return the last place before the point: ones, or dollars."""
+    ladder = wrote(case).ladder
+    return ladder.units[-ladder.after - 1]
+
+
 def tenths_or_last_digits(case: Case) -> TenthsInAll | LastDigits:
     """Ask about the tenths where they make ten, and about the last digits where one number is longer."""
     if tenths_make_ten(*_apart(case)):
-        return TenthsInAll(tenth(case))
+        return TenthsInAll(tenth(case), before_point(case))
     return LastDigits(*both(case))

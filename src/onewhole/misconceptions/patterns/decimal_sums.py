@@ -10,7 +10,7 @@ from onewhole.misconceptions.asks.amounts import AboutHowBig, MoreOrLess
 from onewhole.misconceptions.asks.pieces import TenthsInAll
 from onewhole.misconceptions.filling import filled, plain
 from onewhole.misconceptions.holes.parts import asked, typed_first, typed_second, wrote
-from onewhole.misconceptions.holes.places import tenth
+from onewhole.misconceptions.holes.places import before_point, tenth
 from onewhole.misconceptions.holes.sums import makes_ten, sum_place
 from onewhole.misconceptions.pattern import Example, Family, Pattern, Topic
 from onewhole.misconceptions.patterns.sum_columns import COX
@@ -40,7 +40,7 @@ DECIMAL_SUMS = (
         "added apart.",
         shows_when="the parts after the point make one whole or more",
         thinking=plain(RuleThought.POINT_KEEPS_APART),
-        ask=filled(TenthsInAll, tenth),
+        ask=filled(TenthsInAll, tenth, before_point),
         example=Example(*_FULL, "5.2"),
         attempt=on_decimals(lost_at_the_point, taken=False),
     ),

@@ -9,6 +9,7 @@ from onewhole.misconceptions.filling import filled, plain
 from onewhole.misconceptions.holes.fractions import one_fraction, top_of_one_fraction
 from onewhole.misconceptions.holes.parts import typed_first, typed_second, wrote
 from onewhole.misconceptions.holes.places import (
+    before_point,
     digit_above,
     digit_below,
     first_after_point,
@@ -122,8 +123,8 @@ DECIMALS = (
         name="opens a whole and still counts it",
         rule="The part after the point is right; the wholes are not made one less.",
         shows_when="a whole must be regrouped",
-        thinking=filled(OneUsed, place(short)),
-        ask=filled(OnesAfterTrading, first_ones, place(short)),
+        thinking=filled(OneUsed, before_point, place(short)),
+        ask=filled(OnesAfterTrading, first_ones, before_point, place(short)),
         source=coded("Broza & Ben-David Kolikant (2015), ZDM", "1101-1102"),
         example=Example("20 - 7.70", "12.30", "13.30"),
         beside=COLUMNS.key,

@@ -144,8 +144,9 @@ class WholesStay:
 
 @dataclass(frozen=True, slots=True)
 class OneUsed:
-    """The small unit was got, and that one of the ones was used may be forgotten."""
+    """The small unit was got, and that one of the ones, or dollars, was used may be forgotten."""
 
+    one: Unit
     small: Unit
 
 

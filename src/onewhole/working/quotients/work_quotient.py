@@ -32,7 +32,7 @@ def ways_to_divide(asked: QuotientState) -> tuple[QuotientWay, ...]:
 
     >>> from onewhole.statements.reading import read_expression
     >>> [way.key for way in ways_to_divide(divided(read_expression("87 / 4")))]
-    ['share_units', 'partial_quotients']
+    ['share_units', 'partial_quotients', 'long_division']
     """
     return tuple([way for way in QUOTIENT_WAYS if way.unsuited(asked) is None and way.offered(asked)])
 
