@@ -9,6 +9,8 @@ from collections.abc import Iterator
 from dataclasses import replace
 from itertools import islice
 
+import pytest
+
 from onewhole.languages.class_words import ClassWords
 from onewhole.languages.spanish.words import read_whole
 from onewhole.misconceptions.catalogue import shows
@@ -22,6 +24,7 @@ from onewhole.statements.statement import Comparison, Question, Relation, Statem
 from onewhole.walkthroughs.lesson import Item, Lesson
 from onewhole.walkthroughs.script import script
 from onewhole.working.questions import suiting
+from onewhole.working.strategies.from_whole import FROM_WHOLE
 from onewhole.working.strategies.regroup_first import REGROUP_FIRST
 from onewhole.working.work import work
 from onewhole.working.working import Working
@@ -134,6 +137,17 @@ def test_a_changed_number_is_found() -> None:
                 kept += [text_of((other,))] if film_true(other, of) else []
     assert kept == []
     assert tried > 20
+
+
+@pytest.mark.parametrize("typed", ["1 ft 1 in - 2 in", "1 h 1 min - 2 min"])
+def test_one_whole_taken_from_leaves_no_larger_unit(typed: str) -> None:
+    """A film tells it too where the one whole is opened and none of it stays."""
+    statement = read_statement(typed)
+    working = work(statement, FROM_WHOLE)
+    assert isinstance(working, Working)
+    (heard,) = _heard((Item("1", statement, answer(statement), working),))
+    (chapter,) = script(Lesson("", "", "", STRIP, (heard.item,))).chapters[1:-1]
+    assert all(film_true(one, heard) for cue in chapter.cues for one in cue.says)
 
 
 def test_what_is_not_so_is_found() -> None:

@@ -32,8 +32,8 @@ def _opened_units(line: Line) -> tuple[Unit, Unit] | None:
     match line.because:
         case OneIsWorth(large, small):
             return large, small
-        case OpenedToTake(opened=opened):
-            large, small = opened.ladder.units[-2:]
+        case OpenedToTake(wholes, opened):  # of 1 ft as 12 in nothing larger is left
+            large, small = (*wholes.ladder.units, *opened.ladder.units)[-2:]
             return large, small
         case _:
             return None
