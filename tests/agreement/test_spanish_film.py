@@ -68,11 +68,17 @@ def _workings() -> Iterator[tuple[Statement, Working]]:
 
 
 def _films() -> Iterator[tuple[Item, ...]]:
-    """A problem three times, so that later ones point back; and once with a likely mistake in the first."""
+    """A problem three times, so that later ones point back; and with a likely mistake in the first.
+
+    The whole walk shows every mistake, worked in one way.
+    """
+    shown: set[Statement] = set()
     for at, (statement, working) in enumerate(_workings()):
         items = tuple(Item(str(one), statement, answer(statement), working) for one in (1, 2, 3))
         yield items
-        for slip in shows(statement)[: None if WHOLE else at % 2]:
+        slips = shows(statement) if statement not in shown else ()
+        shown.add(statement)
+        for slip in slips[: None if WHOLE else at % 2]:
             yield Item("1", statement, answer(statement), working, mistake=slip), *items[1:]
 
 

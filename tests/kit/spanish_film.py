@@ -10,6 +10,7 @@ from collections.abc import Callable
 from fractions import Fraction
 
 from onewhole.languages.english.tongue import ENGLISH
+from onewhole.number.impossible import Impossible
 from onewhole.number.quantity import Quantity
 from onewhole.number.unit import Unit
 from onewhole.sentences.node import Counted, Label, Naming, Said, Thing
@@ -97,6 +98,7 @@ FILM_CLAIMS = {
     r"pero § no es mayor que §": "but {0} is not greater than {1}",
     r"pero § no es la misma cantidad que §": "but {0} is not the same amount as {1}",
     r"pero § no es lo que falta en el espacio": "but {0} does not fit the blank",
+    r"pero # no se puede cortar en #": "but one whole cannot be cut into zero pieces",
     r"sumamos (?:#|§)": "add {0}",
     r"quitamos (?:#|§)": "take {0}",
     r"saltamos §": "jump on by {0}",
@@ -279,6 +281,10 @@ ITS_OWN: dict[str, Holds] = {
     r"(?:multiplicamos|dividimos) antes de sumar o restar : §": _on_lines,
     r"(?:alguien|otra persona) puede escribir §|pero la respuesta no es §": _of_mistake,
     r"sumamos § a los dos números.*": _shifted,
+    r"pero # no se puede cortar en #": lambda places, heard: (
+        isinstance(getattr(heard.item.mistake, "wrote", None), Impossible)
+        and [one.count for one in places if isinstance(one, Counted)] == [1, 0]
+    ),
     r"§ no cabe justo en §": _tried,
     r"contamos por ~ : § está .+|en vez de la suma , .+": _on_lines,
     r"contamos de § en § hasta §|el siguiente es § , .+": _lists_to,
