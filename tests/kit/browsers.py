@@ -44,21 +44,20 @@ NEEDS_CHROMIUM = [
 ]
 
 
+#: What drives browsers, once for each browser that it has started: a process can have one of it.
 _RUNNING: list[Playwright] = []
 
 
 @contextmanager
 def _driver() -> Iterator[Playwright]:
-    """Give what drives browsers: a process can have one of it."""
-    if _RUNNING:
+    """Give what drives browsers; it ends with the last browser, whichever was started first."""
+    _RUNNING.append(_RUNNING[0] if _RUNNING else sync_playwright().start())
+    try:
         yield _RUNNING[0]
-        return
-    with sync_playwright() as started:
-        _RUNNING.append(started)
-        try:
-            yield started
-        finally:
-            _RUNNING.clear()
+    finally:
+        driver = _RUNNING.pop()
+        if not _RUNNING:
+            driver.stop()
 
 
 @contextmanager
