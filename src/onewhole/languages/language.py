@@ -1,8 +1,7 @@
 """What a notation asks a language for: its tag, its words for counts and units, and lines read aloud."""
 
 from collections.abc import Callable, Mapping
-from dataclasses import dataclass, field
-from types import MappingProxyType
+from dataclasses import dataclass
 from typing import Protocol
 
 from onewhole.languages.class_words import ClassWords, OwnStory
@@ -68,4 +67,4 @@ class Language:
     lines: LinesTold
     after: AfterTold
     mistake: MistakeTold
-    class_settings: Mapping[str, ClassWords] = field(default_factory=lambda: MappingProxyType({}))
+    class_settings: Mapping[str, ClassWords]

@@ -37,7 +37,7 @@ class _Laid:
     @property
     def y(self) -> Fraction:
         """Return how far from the top the axis is."""
-        return ABOVE + max(count for _, count in self.plot.marks) * (self.cross + GAP) + GAP
+        return ABOVE + self.plot.highest * (self.cross + GAP) + GAP
 
     @property
     def cross(self) -> Fraction:

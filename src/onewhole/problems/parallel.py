@@ -159,11 +159,11 @@ def _shape(statement: Statement) -> object:
         return tuple(numbers_of(statement).index(part) for part in found.parts), found.signs
     if isinstance(found, WithRemainder):
         return bool(found.left.parts), _written_with(found.quotient)
-    if isinstance(statement, PlotQuestion):
-        return found.ladder.style, found.ladder.kind  # an axis further on has wholes too
     asked = divided(statement.asked) if isinstance(statement, Question) else None
-    if asked is not None and _unit_fraction(asked.right):
-        return found.ladder.style, found.ladder.kind  # 6 and 12 groups are alike
+    groups = asked is not None and _unit_fraction(asked.right)
+    # An axis further on has wholes too, and 6 and 12 groups are alike.
+    if isinstance(statement, PlotQuestion) or groups:
+        return found.ladder.style, found.ladder.kind
     return _written_with(found)
 
 
@@ -191,13 +191,8 @@ def _walk(statement: Statement, first: int = 1) -> Iterator[tuple[int, Statement
 
     Other denominators come after its own.
     """
-    if (asked := asked_in_pieces(statement)) is not None:
-        likes = (one for one in like_names(asked) if asked == statement or _alone(one) is not None)
-        asks = (one if asked == statement else Question(one.number) for one in likes)
-        yield from ((turn, one) for turn, one in enumerate(asks, 1) if turn >= first)
-        return
-    if isinstance(statement, PlotQuestion):
-        yield from ((turn, one) for turn, one in enumerate(like_plots(statement), 1) if turn >= first)
+    if (likes := _likes(statement)) is not None:
+        yield from ((turn, one) for turn, one in enumerate(likes, 1) if turn >= first)
         return
     own = _OwnPieces(statement)
     yield from ((turn, one) for turn in range(first, own.turns) if (one := own.problem(turn)))
@@ -209,6 +204,18 @@ def _walk(statement: Statement, first: int = 1) -> Iterator[tuple[int, Statement
                 yield turn, one
         elif not which and at >= max(other.turns for other in others):
             return
+
+
+def _likes(statement: Statement) -> Iterator[Statement] | None:
+    """Return what is asked alike of another plot or in other pieces; None for what has only other counts."""
+    if isinstance(statement, PlotQuestion):
+        return like_plots(statement)
+    asked = asked_in_pieces(statement)
+    if asked is None:
+        return None
+    if asked == statement:
+        return like_names(asked)
+    return (Question(one.number) for one in like_names(asked) if _alone(one) is not None)
 
 
 class _OwnPieces:

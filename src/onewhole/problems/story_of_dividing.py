@@ -40,18 +40,18 @@ def fits_dividing(parts: StoryQuestion, structure: Structure) -> bool:
     Shares are counted, and so are groups; a rectangle has whole sides.
     """
     first, second = parts.numbers
-    counts = parts.asks is Asks.DIVIDED and first.value % second.value == 0
+    even = parts.asks is Asks.DIVIDED and not parts.is_cut
     match structure:
         case Structure.SHARING:
             return shares(second) and (parts.asks is Asks.DIVIDED or not _measured(first))
         case Structure.MEASURING_OUT:
-            return alike(first, second) and (counts or parts.asks is Asks.DIVIDED_LEFT)
+            return alike(first, second) and (even or parts.asks is Asks.DIVIDED_LEFT)
         case Structure.TIMES_AS_MUCH:
             return parts.asks is Asks.DIVIDED and shares(second)
         case Structure.HOW_MANY_TIMES:
             return parts.asks is Asks.DIVIDED and alike(first, second) and first.value > second.value
         case Structure.AREA:
-            return counts and shares(second) and first.plain
+            return even and shares(second) and first.plain
         case _:
             return False
 

@@ -21,6 +21,8 @@ from onewhole.statements.statement import Question
 def of_steps(asked: Expression) -> StoryQuestion | None:
     """Return what several steps ask; None for a shape that is not told, and for a part below zero.
 
+    None too where something is left over of what is shared.
+
     >>> from onewhole.statements.reading import read_expression
     >>> told = ("9 - 2 x 3/4", "3 x (20 + 7)", "7 - 3 - 2", "2 x 3 x 4")
     >>> [(found := of_steps(read_expression(one))) and found.asks.value for one in told]
@@ -36,8 +38,12 @@ def of_steps(asked: Expression) -> StoryQuestion | None:
             return _of_two(without_brackets(first), without_brackets(second), taken=taken)
         case Times(first, second):
             return _times(without_brackets(first), without_brackets(second))
-        case Quotient(Sum() as first, Quantity() as by):
-            return _shared(asked, first, by)
+        case Quotient(Sum((Term(Quantity() as one), Term(Quantity() as other, gone))), Quantity() as by) if (
+            shares(by)
+        ):
+            if (gone and one.value <= other.value) or isinstance(answer(Question(asked)), WithRemainder):
+                return None
+            return StoryQuestion(Asks.LEFT_SHARED if gone else Asks.BOTH_SHARED, (one, other, by))
         case InBrackets(inside):
             return of_steps(inside)
         case _:
@@ -76,18 +82,6 @@ def _times(first: Expression, second: Expression) -> StoryQuestion | None:
             return StoryQuestion(asks, (one, other, second)) if not gone or one.value > other.value else None
         case Quotient(Quantity() as amount, Quantity() as by), Quantity() if comes_out_even(amount, by):
             return StoryQuestion(Asks.SHARE_TIMES, (amount, by, second)) if shares(second) else None
-        case _:
-            return None
-
-
-def _shared(asked: Quotient, first: Sum, by: Quantity) -> StoryQuestion | None:
-    """Return what a sum or a difference that is shared asks; None where something is left over."""
-    match first:
-        case Sum((Term(Quantity() as one), Term(Quantity() as other, gone))) if shares(by):
-            if isinstance(answer(Question(asked)), WithRemainder) or (gone and one.value <= other.value):
-                return None
-            asks = Asks.LEFT_SHARED if gone else Asks.BOTH_SHARED
-            return StoryQuestion(asks, (one, other, by))
         case _:
             return None
 

@@ -3,6 +3,7 @@
 Source: 3.MD.B.4, 4.MD.B.4 and 5.MD.B.2 (data in halves, fourths and eighths of a unit), CCSSM (2010).
 """
 
+from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from enum import Enum
 from fractions import Fraction
@@ -99,7 +100,7 @@ class LinePlot:
         if any(one.value >= other.value for one, other in pairwise(values)):
             msg = "each value of a line plot stands once, the least first"
             raise PlotError(msg, remedy=REMEDY)
-        if max((count for _, count in self.marks), default=0) > HIGHEST:
+        if self.highest > HIGHEST:
             msg = f"more than {HIGHEST} marks stand above one value"
             raise PlotError(msg, remedy=f"Use at most {HIGHEST} marks for a value.")
         if not FEWEST_MARKS <= self.many <= MOST_MARKS:
@@ -113,6 +114,11 @@ class LinePlot:
     def many(self) -> int:
         """Return how many measurements there are."""
         return sum(count for _, count in self.marks)
+
+    @property
+    def highest(self) -> int:
+        """Return how many marks the highest stack has; 0 where there is none."""
+        return max((count for _, count in self.marks), default=0)
 
     @property
     def found(self) -> tuple[tuple[Quantity, int], ...]:
@@ -234,21 +240,21 @@ class PlotQuestion:
             case PlotAsk.COUNT:
                 return added([whole(count) for _, count in at])
             case PlotAsk.TOTAL:
-                return added([so_often(value, count) for value, count in at])
+                return in_all(at)
             case PlotAsk.SHARE:
-                return Quotient(added([so_often(value, count) for value, count in at]), whole(self.plot.many))
+                return Quotient(in_all(at), whole(self.plot.many))
             case PlotAsk.MOST:
                 return at[0][0]
             case PlotAsk.SPREAD:
                 return minus(at[1][0], at[0][0])
 
 
-def so_often(value: Quantity, count: int) -> Expression:
-    """Return a value taken so often; once, it stands alone."""
-    return value if count == 1 else Times(whole(count), value)
+def in_all(stacks: Iterable[tuple[Quantity, int]]) -> Expression:
+    """Return the sum of values, each taken as often as it was found; once, it stands alone."""
+    return added([value if count == 1 else Times(whole(count), value) for value, count in stacks])
 
 
-def added(parts: list[Expression] | list[Quantity]) -> Expression:
+def added(parts: Sequence[Expression]) -> Expression:
     """Return the sum of some parts; one stands alone, and no parts are 0."""
     if len(parts) < 2:
         return parts[0] if parts else whole(0)

@@ -1,11 +1,10 @@
 """Reading what lists numbers: factors of 36, multiples of 7 to 50."""
 
 import re
-from collections.abc import Callable
 
 from onewhole.errors import OnewholeError
-from onewhole.number.quantity import Quantity
 from onewhole.statements.listing import Listing, ListSort
+from onewhole.statements.numerals import ReadNumber
 from onewhole.statements.tokens import ReadingError
 
 _ASKS = re.compile(
@@ -17,9 +16,6 @@ _BEGINS = re.compile(
     r"\s*(?:(?:find|list|write)\s+)?(?:(?:all|the)\s+)*(?:factors|multiples)\b", re.IGNORECASE
 )
 _REMEDY = "Write for example: factors of 36, or multiples of 7 to 50."
-
-#: What reads one number from a text with its line and column.
-ReadNumber = Callable[[str, int, int], Quantity]
 
 
 def listing(text: str, line: int, column: int, read: ReadNumber) -> Listing | None:

@@ -1,5 +1,7 @@
 """Reading one number as people type it: 7 2/6, 3 and 5/6, 5.2, 5 ft 2 in, 5 5/8 in, $3.25, 6 ?/6."""
 
+from collections.abc import Callable
+
 from onewhole.number.impossible import Impossible
 from onewhole.number.ladder import TEN, Ladder, Style, decimal, measure, mixed, places
 from onewhole.number.quantity import Quantity, whole, with_mark
@@ -41,6 +43,8 @@ _KIND = {unit.mark: unit.kind for unit in MEASURES}
 
 Numeral = Quantity | Gap | Impossible
 
+#: What reads one number from a text with its line and column.
+ReadNumber = Callable[[str, int, int], Quantity]
 
 #: A slash between two numbers that is a fraction's bar wherever whole numbers stand before it: 7 2 / 6.
 _BARS = frozenset({"/", "\N{DIVISION SLASH}"})

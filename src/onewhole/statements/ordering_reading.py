@@ -1,11 +1,12 @@
 """Reading numbers to be put in order, and numbers in a row as a child writes them."""
 
 import re
-from collections.abc import Callable, Iterator
+from collections.abc import Iterator
 
 from onewhole.errors import OnewholeError
 from onewhole.number.ladder import Style
 from onewhole.number.quantity import Quantity, whole
+from onewhole.statements.numerals import ReadNumber
 from onewhole.statements.statement import FEWEST, MOST, NumberRow, Ordering, Relation
 from onewhole.statements.tokens import ReadingError
 
@@ -20,9 +21,6 @@ _AFTER = re.compile(rf"\s*,?\s*{_FROM}\s*\.?\s*\Z", re.IGNORECASE)
 _FALLING = frozenset({"greatest", "largest", "biggest", "highest"})
 #: What parts two numbers: a comma that is not inside a number, a semicolon, or a sign.
 _BETWEEN = re.compile(r",(?![0-9]{3}(?![0-9]))|;|<|>|=")
-
-#: What reads one number from a text with its line and column.
-ReadNumber = Callable[[str, int, int], Quantity]
 
 
 def ordering(text: str, line: int, column: int, read: ReadNumber) -> Ordering | None:

@@ -1,7 +1,7 @@
 """Reading a line plot and what is asked of it: plot 1/4: 2, 1/2: 3, 5/8 in: 1; total above 1/4."""
 
 import re
-from collections.abc import Callable, Iterator, Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
 from fractions import Fraction
 from typing import NoReturn
@@ -11,6 +11,7 @@ from onewhole.number.ladder import Style
 from onewhole.number.quantity import Quantity, whole, with_mark
 from onewhole.number.unit import Kind
 from onewhole.statements.line_plot import REMEDY, Among, Bound, LinePlot, PlotAsk, PlotQuestion
+from onewhole.statements.numerals import ReadNumber
 from onewhole.statements.tokens import ReadingError
 
 _BEGINS = re.compile(r"\s*(?:line\s+)?plot\b\s*", re.IGNORECASE)
@@ -35,9 +36,6 @@ _ASKS_REMEDY = (
     "Write one of: count, total, share, most, spread; behind count and total also above, below, at least, "
     "at most or exactly with a value: count above 1/2."
 )
-
-#: What reads one number from a text with its line and column.
-ReadNumber = Callable[[str, int, int], Quantity]
 
 
 @dataclass(frozen=True, slots=True)
@@ -70,10 +68,9 @@ def plot_question(text: str, line: int, column: int, read: ReadNumber) -> PlotQu
         raise ReadingError(msg, line=line, column=column + len(data), remedy=REMEDY)
     start = column + begins.end()
     typed = _in_one_unit(tuple(_typed(data[begins.end() :], line, start, read)))
+    marks = _tallied(typed, line)
     try:
-        plot = LinePlot(_tallied(typed, line))
-    except ReadingError:
-        raise
+        plot = LinePlot(marks)
     except OnewholeError as error:
         raise ReadingError(error.what, line=line, column=start, remedy=error.remedy) from error
     return _asked(plot, asked, line, column + len(data) + 1, read)

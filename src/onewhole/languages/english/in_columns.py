@@ -116,14 +116,19 @@ def _added(reason: ColumnAdded) -> Sentences:
     made = told(column, first, *joined, "make", bare(reason.total))
     if reason.total < TEN:
         return made
+    return made + _written(reason, above=("above the", units(reason.large)))
+
+
+def _written(reason: ColumnAdded | DigitMultiplied, above: Nodes) -> Sentences:
+    """Say what is written of ten or more: all of it where no digit follows, else one below and one above."""
     if reason.outermost:
-        return made + told("nothing stands to the left", Seam(", so", "so"), "write", bare(reason.total))
+        return told("nothing stands to the left", Seam(", so", "so"), "write", bare(reason.total))
     up, stays = divmod(reason.total, TEN)
     parts: Nodes = (some(up, reason.large),)
     if stays:
         parts = (*parts, "and", some(stays, reason.unit))
     worth = told(some(reason.total, reason.unit), "are", parts)
-    return made + worth + told("write", bare(stays), "below and", bare(up), "above the", units(reason.large))
+    return worth + told("write", bare(stays), "below and", bare(up), above)
 
 
 def _multiplied(reason: Multiplied) -> Sentences:
@@ -156,14 +161,7 @@ def _digit_multiplied(reason: DigitMultiplied) -> Sentences:
     made = told(product)
     if reason.total < TEN:
         return made + told("write", bare(reason.total), "below")
-    if reason.outermost:
-        return made + told("nothing stands to the left", Seam(", so", "so"), "write", bare(reason.total))
-    up, stays = divmod(reason.total, TEN)
-    parts: Nodes = (some(up, reason.large),)
-    if stays:
-        parts = (*parts, "and", some(stays, reason.unit))
-    worth = told(some(reason.total, reason.unit), "are", parts)
-    return made + worth + told("write", bare(stays), "below and", bare(up), "above the next digit")
+    return made + _written(reason, above=("above the next digit",))
 
 
 def _divided(reason: Divided) -> Sentences:

@@ -56,5 +56,16 @@ def _stacks(stacks: tuple[tuple[Quantity, int], ...]) -> Sentences:
         return told("from left to right the stacks have", counts, "marks")
     said: Sentences = ()
     for value, count in stacks:
-        said += told("above", Said(value), "is" if count == 1 else "are", Counted(count, MARK))
+        said += stack_told(value, count)
     return said
+
+
+def stack_told(value: Quantity, count: int) -> Sentences:
+    """Say how many marks stand above a value.
+
+    >>> from onewhole.notations.sentences.text import text_of
+    >>> from onewhole.number.quantity import whole
+    >>> text_of(stack_told(whole(3), 2))
+    'Above 3 are 2 marks.'
+    """
+    return told("above", Said(value), "is" if count == 1 else "are", Counted(count, MARK))

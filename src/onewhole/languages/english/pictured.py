@@ -4,7 +4,7 @@ from typing import assert_never
 
 from onewhole.languages.class_words import ClassWords
 from onewhole.languages.english.amounts import measured
-from onewhole.languages.english.in_plot import MARK
+from onewhole.languages.english.in_plot import stack_told
 from onewhole.languages.english.making import Nodes, bare, listed, some, told, units
 from onewhole.languages.english.words import short
 from onewhole.number.digits import in_digits, named_places
@@ -165,7 +165,7 @@ def _told(each: Description, words: ClassWords) -> Sentences:
         case PlotFrom(first, last):
             return told("a line plot from", Said(first), "to", Said(last))
         case StackOf(value, count):
-            return told("above", Said(value), "is" if count == 1 else "are", Counted(count, MARK))
+            return stack_told(value, count)
         case Framed(values):
             return told("framed:", *listed([(Said(value),) for value in values]))
         case PartProduct(left, right, area):

@@ -22,12 +22,14 @@ _OF_PLOT = {
     (PlotAsk.MOST, False): ("find the", "most common value"),
     (PlotAsk.SPREAD, False): ("find the difference", "of the greatest", "and the least"),
 }
-_BOUNDS: Mapping[Bound | None, str] = MappingProxyType(
+_BOUNDS: Mapping[Bound | None, tuple[str, ...]] = MappingProxyType(
     {
-        Bound.MORE: "more than",
-        Bound.LESS: "less than",
-        Bound.AT_LEAST: "at least",
-        Bound.AT_MOST: "at most",
+        None: (),
+        Bound.EXACTLY: (),
+        Bound.MORE: ("more than",),
+        Bound.LESS: ("less than",),
+        Bound.AT_LEAST: ("at least",),
+        Bound.AT_MOST: ("at most",),
     }
 )
 
@@ -56,7 +58,7 @@ def wording_parts(thing: Wording) -> tuple[str, ...]:
         case FromEnd(falling):
             return ("from greatest", "to least") if falling else ("from least", "to greatest")
         case OfPlot(asks, bound):
-            return (*_OF_PLOT[asks, bound is not None], *((_BOUNDS[bound],) if _BOUNDS.get(bound) else ()))
+            return (*_OF_PLOT[asks, bound is not None], *_BOUNDS[bound])
         case ToNearest(unit):
             return "to the nearest", rung_called(unit, 1)
         case _:

@@ -124,15 +124,19 @@ def _added(reason: ColumnAdded) -> Sentences:
     made = told(column, ",", first, *joined, "son", bare(reason.total))
     if reason.total < TEN:
         return made
+    return made + _written(reason, above=("arriba de", *the(reason.large)))
+
+
+def _written(reason: ColumnAdded | DigitMultiplied, above: Nodes) -> Sentences:
+    """Say what is written of ten or more: all of it where no digit follows, else one below and one above."""
     if reason.outermost:
-        return made + told("a la izquierda no hay nada", SO, "escribimos", bare(reason.total))
+        return told("a la izquierda no hay nada", SO, "escribimos", bare(reason.total))
     up, stays = divmod(reason.total, TEN)
     parts: Nodes = (some(up, reason.large),)
     if stays:
         parts = (*parts, "y", some(stays, reason.unit))
     worth = told(some(reason.total, reason.unit), "son", parts)
-    written = told("escribimos", bare(stays), "abajo y", bare(up), "arriba de", the(reason.large))
-    return made + worth + written
+    return worth + told("escribimos", bare(stays), "abajo y", bare(up), above)
 
 
 def _multiplied(reason: Multiplied) -> Sentences:
@@ -161,15 +165,7 @@ def _digit_multiplied(reason: DigitMultiplied) -> Sentences:
     made = told(product)
     if reason.total < TEN:
         return made + told("escribimos", bare(reason.total), "abajo")
-    if reason.outermost:
-        return made + told("a la izquierda no hay nada", SO, "escribimos", bare(reason.total))
-    up, stays = divmod(reason.total, TEN)
-    parts: Nodes = (some(up, reason.large),)
-    if stays:
-        parts = (*parts, "y", some(stays, reason.unit))
-    worth = told(some(reason.total, reason.unit), "son", parts)
-    written = told("escribimos", bare(stays), "abajo y", bare(up), "arriba de la cifra que sigue")
-    return made + worth + written
+    return made + _written(reason, above=("arriba de la cifra que sigue",))
 
 
 def _divided(reason: Divided) -> Sentences:

@@ -57,5 +57,16 @@ def _stacks(stacks: tuple[tuple[Quantity, int], ...]) -> Sentences:
         return told("de izquierda a derecha las columnas tienen", counts, "marcas")
     said: Sentences = ()
     for value, count in stacks:
-        said += told("sobre", Said(value), "hay", Counted(count, MARK))
+        said += stack_told(value, count)
     return said
+
+
+def stack_told(value: Quantity, count: int) -> Sentences:
+    """Say how many marks stand above a value.
+
+    >>> from onewhole.notations.sentences.text import text_of
+    >>> from onewhole.number.quantity import whole
+    >>> text_of(stack_told(whole(3), 2))
+    'Sobre 3 hay 2 marcas.'
+    """
+    return told("sobre", Said(value), "hay", Counted(count, MARK))

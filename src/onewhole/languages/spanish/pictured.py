@@ -4,7 +4,7 @@ from typing import assert_never
 
 from onewhole.languages.class_words import ClassWords
 from onewhole.languages.spanish.amounts import measured
-from onewhole.languages.spanish.in_plot import MARK
+from onewhole.languages.spanish.in_plot import stack_told
 from onewhole.languages.spanish.making import Nodes, bare, listed, some, told, units
 from onewhole.languages.spanish.words import TAG, short
 from onewhole.number.digits import in_digits, named_places
@@ -164,7 +164,7 @@ def _told(each: Description, words: ClassWords) -> Sentences:
         case PlotFrom(first, last):
             return told("un diagrama de puntos de", Said(first), "a", Said(last))
         case StackOf(value, count):
-            return told("sobre", Said(value), "hay", Counted(count, MARK))
+            return stack_told(value, count)
         case Framed(values):
             return told("enmarcado:", *listed([(Said(value),) for value in values]))
         case PartProduct(left, right, area):

@@ -29,12 +29,14 @@ _OF_PLOT = {
     (PlotAsk.MOST, False): ("halla el valor", "más frecuente"),
     (PlotAsk.SPREAD, False): ("halla la diferencia", "entre el mayor", "y el menor"),
 }
-_BOUNDS: Mapping[Bound | None, str] = MappingProxyType(
+_BOUNDS: Mapping[Bound | None, tuple[str, ...]] = MappingProxyType(
     {
-        Bound.MORE: "más de",
-        Bound.LESS: "menos de",
-        Bound.AT_LEAST: "al menos",
-        Bound.AT_MOST: "como máximo",
+        None: (),
+        Bound.EXACTLY: (),
+        Bound.MORE: ("más de",),
+        Bound.LESS: ("menos de",),
+        Bound.AT_LEAST: ("al menos",),
+        Bound.AT_MOST: ("como máximo",),
     }
 )
 
@@ -52,7 +54,7 @@ def wording_parts(thing: Wording) -> tuple[str, ...]:
         case FromEnd(falling):
             return ("de mayor", "a menor") if falling else ("de menor", "a mayor")
         case OfPlot(asks, bound):
-            return (*_OF_PLOT[asks, bound is not None], *((_BOUNDS[bound],) if _BOUNDS.get(bound) else ()))
+            return (*_OF_PLOT[asks, bound is not None], *_BOUNDS[bound])
         case ToNearest(unit):
             rung = rung_of(unit)
             if is_feminine(rung):

@@ -22,7 +22,7 @@ def asks_for_more(case: Case) -> bool:
 
 def most_marks(case: Case) -> int:
     """Return how many marks the highest stack has."""
-    return max(count for _, count in _asked(case).plot.marks)
+    return _asked(case).plot.highest
 
 
 def _among(case: Case) -> Among:

@@ -1,5 +1,6 @@
 """Amounts of one unit that are added or taken away: 75¢ + 50¢ is worked as 75 + 50, with the unit behind."""
 
+from collections.abc import Callable
 from typing import assert_never
 
 from onewhole.misconceptions.attempt import Attempt
@@ -50,7 +51,11 @@ def in_one_unit(attempt: Try) -> Try:
         if found is None or pair is None or not isinstance(found.wrote, Quantity):
             return None
         mark = pair.first.ladder.mark
-        said = [pair.asked, *(_with_unit(_expression(line), mark) for line in found.lines[1:])]
+
+        def counted(number: Quantity) -> Expression:
+            return _by_place(number, mark)
+
+        said = [pair.asked, *(each_number(_expression(line), counted) for line in found.lines[1:])]
         lines = tuple(Line(says) for at, says in enumerate(said) if not at or says != said[at - 1])
         return Attempt(lines, _counted(found.wrote, mark), (found.wrote, *found.also))
 
@@ -66,16 +71,26 @@ def _counted(number: Quantity, mark: str) -> Quantity:
     return Quantity(measure(mark), (number.parts,))
 
 
-def _with_unit(says: Expression, mark: str) -> Expression:
-    """Put a unit behind each number; one with ten or more of a place is written place by place."""
+def _by_place(number: Quantity, mark: str) -> Expression:
+    """Put a unit behind a number; one with ten or more of a place is written place by place."""
+    if max(number.amounts) < TEN:
+        return _counted(number, mark)
+    return plus(*[_counted(number.only(rung), mark) for rung, count in enumerate(number.amounts) if count])
+
+
+def each_number(says: Expression, write: Callable[[Quantity], Expression]) -> Expression:
+    """Write each number of a sum or a difference another way; every other expression stays as it is.
+
+    >>> from onewhole.number.quantity import with_mark
+    >>> in_inches = each_number(plus(whole(3), whole(4)), lambda number: with_mark(number, "in"))
+    >>> [term.part.ladder.mark for term in in_inches.terms]
+    ['in', 'in']
+    """
     match says:
-        case Quantity() if max(says.amounts) >= TEN:
-            rungs = [rung for rung, count in enumerate(says.amounts) if count]
-            return plus(*[_counted(says.only(rung), mark) for rung in rungs])
         case Quantity():
-            return _counted(says, mark)
+            return write(says)
         case Sum(terms):
-            return Sum(tuple(Term(_with_unit(term.part, mark), term.taken) for term in terms))
+            return Sum(tuple([Term(each_number(term.part, write), term.taken) for term in terms]))
         case Times() | Over() | Quotient() | InBrackets() | WithRemainder():
             return says
         case _:

@@ -7,7 +7,7 @@ from onewhole.misconceptions.bend import Try
 from onewhole.misconceptions.wrong_steps.steps import comes_to
 from onewhole.number.quantity import Quantity, whole
 from onewhole.statements.expression import Expression, Quotient, minus
-from onewhole.statements.line_plot import Bound, PlotAsk, PlotQuestion, added, so_often
+from onewhole.statements.line_plot import Bound, PlotAsk, PlotQuestion, added, in_all
 from onewhole.statements.statement import Statement
 from onewhole.working.line import Line
 
@@ -51,7 +51,7 @@ def ticks_counted_on(asked: PlotQuestion) -> Expression | None:
     """Read the places on the axis as 1, 2, 3, and add those."""
     places = {tick.value: at for at, tick in enumerate(asked.plot.ticks, 1)}
     mark = asked.plot.mark
-    return added([so_often(whole(places[value.value], mark), count) for value, count in asked.meant])
+    return in_all((whole(places[value.value], mark), count) for value, count in asked.meant)
 
 
 def places_for_marks(asked: PlotQuestion) -> Expression | None:
@@ -61,12 +61,12 @@ def places_for_marks(asked: PlotQuestion) -> Expression | None:
 
 def values_for_marks(asked: PlotQuestion) -> Expression | None:
     """Add what the marks stand for where they are only to be counted."""
-    return added([so_often(value, count) for value, count in asked.meant]) if asked.meant else None
+    return in_all(asked.meant) if asked.meant else None
 
 
 def highest_stack(asked: PlotQuestion) -> Expression | None:
     """Write how many marks the highest stack has, and not the value below it."""
-    return whole(max(count for _, count in asked.plot.marks))
+    return whole(asked.plot.highest)
 
 
 def stacks_compared(asked: PlotQuestion) -> Expression | None:

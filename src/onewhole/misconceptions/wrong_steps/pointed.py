@@ -8,11 +8,12 @@ from onewhole.misconceptions.bend import Try
 from onewhole.misconceptions.pair import Pair, pair_of
 from onewhole.misconceptions.wrong_steps.apart import apart, smaller_from_larger
 from onewhole.misconceptions.wrong_steps.one_number import one_number
+from onewhole.misconceptions.wrong_steps.one_unit import each_number
 from onewhole.number.factors import simplest
 from onewhole.number.ladder import TEN, Style, decimal, joined
 from onewhole.number.name_wanted import NumberForm
 from onewhole.number.quantity import Quantity, usual, whole, with_mark
-from onewhole.statements.expression import Expression, Sum, Term, minus, plus
+from onewhole.statements.expression import Expression, minus, plus
 from onewhole.statements.statement import AnotherName, Statement
 from onewhole.working.line import Line
 from onewhole.working.pair_state import PairState
@@ -79,22 +80,12 @@ def on_decimals(work: Work, *, taken: bool) -> Try:
         if found is None:
             return None
         mark = pair.first.ladder.mark
-        says, answer = _with_unit(found[0], mark), with_mark(found[1], mark)
+        says = each_number(found[0], lambda number: with_mark(number, mark))
+        answer = with_mark(found[1], mark)
         state = wrongly(PairState(pair.first, pair.second, taken), says)
         return finished(pair.asked, wrongly(state.now(result=answer), answer))
 
     return attempt
-
-
-def _with_unit(says: Expression, mark: str) -> Expression:
-    """Write each number of a line with the unit of the problem, if it has one."""
-    match says:
-        case Quantity():
-            return with_mark(says, mark)
-        case Sum(terms):
-            return Sum(tuple([Term(_with_unit(term.part, mark), term.taken) for term in terms]))
-        case _:
-            return says
 
 
 def _in_digits(pair: Pair) -> bool:
