@@ -89,6 +89,7 @@ CLAIMS = {
     r"escribimos § abajo": "write {0} below",
     r"escribimos § abajo y § arriba de la cifra que sigue": "write {0} below and {1} above the next digit",
     r"ahora multiplicamos por #": "next, multiply by {0}",
+    r"multiplicamos por #": "multiply by {0}",
     r"primero escribimos # abajo": "first write {0} below",
     r"los dos números tienen juntos # después del punto": (
         "the two numbers together have {0} after the point"

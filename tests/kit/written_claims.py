@@ -87,6 +87,13 @@ def next_digit(heard: Heard, groups: tuple[str, ...]) -> bool:
     return any(count == int(digit) > 0 and size == 10**place * finest for place, digit in digits)
 
 
+def first_digit(heard: Heard, groups: tuple[str, ...]) -> bool:
+    """Nothing is multiplied by the places to the right of it: they are zeros."""
+    below = _factors(heard)[1]
+    _, size = _counted(groups[0])
+    return next_digit(heard, groups) and not below.value % size
+
+
 def zeros_first(heard: Heard, groups: tuple[str, ...]) -> bool:
     """As many zeros as places stand to the right of some digit of the lower number."""
     below = _factors(heard)[1].parts
@@ -203,6 +210,7 @@ MULTIPLIED_CLAIMS: dict[str, Reads] = {
     r"write (\S+) below and (\S+) above the next digit": digit_and_carried,
     r"nothing stands to the left, so write (.+)": product_ends,
     r"next, multiply by (.+)": next_digit,
+    r"multiply by (.+)": first_digit,
     r"first write (\S+) zeros? below": zeros_first,
     r"the two numbers together have (\S+) digits? after the point": places_together,
     r"so the answer has (\S+) digits? after the point": places_together,

@@ -144,6 +144,13 @@ def _divided_right(working: Working, amount: Fraction, by: int) -> None:
     assert scale.denominator == 1
 
 
+def test_what_is_left_of_money_is_written_in_money() -> None:
+    """1 cent is left of $100 shared by 3; r 1 would be a dollar."""
+    state = written_states(done("$100 / 3"))[-1]
+    assert (state.remainder, state.remainder_signs) == (1, "0.01")
+    assert written_states(done("87 / 4"))[-1].remainder_signs == "3"
+
+
 def test_a_remainder_goes_on_behind_the_point() -> None:
     """Where the sheet asks for decimals, the same columns go on, and each row still is what it must be."""
     wanted = FormWanted(remainder=RemainderForm.DECIMAL)

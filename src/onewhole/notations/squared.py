@@ -94,8 +94,8 @@ def _lines(state: WrittenState, blank: int) -> tuple[str, ...]:
         if state.bracket is not None and at == 1:
             cells[state.bracket] = (")", cells[state.bracket][1])
         said = "".join(before + digit for before, digit in cells)
-        if at == 0 and state.remainder is not None:
-            said = f"{said.rstrip()} r {state.remainder}"
+        if at == 0 and state.remainder_signs:
+            said = f"{said.rstrip()} r {state.remainder_signs}"
         found.append(_open(said, state, row, blank).rstrip())
         if row.rule is not None:
             begin, end = row.rule
@@ -130,10 +130,10 @@ def _table(state: WrittenState) -> str:
         line = SubElement(table, "mtr")
         for square in range(len(row.digits)):
             line.append(_cell(state, at, row, square))
-        if at == 0 and state.remainder is not None:
+        if at == 0 and state.remainder_signs:
             cell = SubElement(line, "mtd")
             SubElement(cell, "mi").text = "r"
-            SubElement(cell, "mn").text = str(state.remainder)
+            SubElement(cell, "mn").text = state.remainder_signs
     table.set("rowlines", " ".join("solid" if row.rule else "none" for _, row in shown[:-1]))
     return tostring(root, encoding="unicode")
 

@@ -118,4 +118,5 @@ class _QuotientSquares:
             told.append(DivisionRow(self.taken, self.left))
         left = None if rest is None else self.left.count if self.left else None
         rows = tuple(self.squares.rows.values())
-        return WrittenState(rows, tuple(told), len(str(self.by)), left)
+        bracket, after = len(str(self.by)), 0 if rest is None else rest.ladder.after
+        return WrittenState(rows, tuple(told), bracket, left, after=after)

@@ -46,7 +46,8 @@ class WrittenState:
     """The rows from top to bottom. All states of a working have the same rows, and squares in each.
 
     ``bracket`` is the square before which the bracket of a division stands, in its second row; None for a
-    product. ``remainder`` stands behind the quotient. ``told`` says what stands there.
+    product. ``remainder`` stands behind the quotient, counted in its last place; ``after`` says
+    how many places stand behind the point. ``told`` says what stands there.
     """
 
     rows: tuple[WrittenRow, ...]
@@ -54,11 +55,20 @@ class WrittenState:
     bracket: int | None = None
     remainder: int | None = None
     block: int = 0
+    after: int = 0
 
     @property
     def squares(self) -> int:
         """Return how many squares stand side by side."""
         return len(self.rows[0].digits)
+
+    @property
+    def remainder_signs(self) -> str:
+        """Return the remainder as it is written, with its point: 1 cent is 0.01; nothing without one."""
+        if self.remainder is None or not self.after:
+            return "" if self.remainder is None else str(self.remainder)
+        wholes, places = divmod(self.remainder, 10**self.after)
+        return f"{wholes}.{places:0{self.after}}"
 
 
 @dataclass

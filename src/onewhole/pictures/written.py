@@ -50,7 +50,7 @@ def _need(states: tuple[WrittenState, ...]) -> int:
 
 def squares_across(state: WrittenState) -> int:
     """Return how many squares a state takes from left to right, with the remainder."""
-    return state.squares + (0 if state.remainder is None else 1 + len(str(state.remainder)))
+    return state.squares + (1 + len(state.remainder_signs.replace(".", "")) if state.remainder_signs else 0)
 
 
 def _scene(state: WrittenState, need: int, wide: int) -> Scene:
@@ -67,8 +67,8 @@ def _pieces(state: WrittenState, left: Fraction) -> Iterator[Piece]:
         yield from _row(row, left, top)
         if state.bracket is not None and at == 1:
             yield from _bracket(left + state.bracket * SQUARE, top)
-        if state.remainder is not None and at == 0:
-            yield from _remainder(state.remainder, left + state.squares * SQUARE, top)
+        if state.remainder_signs and at == 0:
+            yield from _remainder(state.remainder_signs, left + state.squares * SQUARE, top)
         top += SMALL_ROW if row.small else SQUARE
 
 
@@ -82,14 +82,18 @@ def _row(row: WrittenRow, left: Fraction, top: Fraction) -> Iterator[Piece]:
             if row.struck:
                 yield struck(f"{row.name}/{at}", x, y, size)
     if row.point is not None:
-        x = left + row.point * SQUARE
-        point = Wedge(x, top + (SQUARE + DIGITS) / 2, POINT, Fraction(0), Fraction(1))
-        yield Piece(f"{row.name}/point", point, Look.FILLED)
+        yield _point(row.name, left + row.point * SQUARE, top)
     if row.sign is not None:
         yield from _sign(row.name, row.sign, left + (row.sign_at + Fraction(1, 2)) * SQUARE, y)
     if row.rule is not None:
         begin, end = (left + at * SQUARE for at in row.rule)
         yield Piece(f"{row.name}/rule", Stroke(begin, top + high, end, top + high), Look.FILLED)
+
+
+def _point(name: str, x: Fraction, top: Fraction) -> Piece:
+    """Write a point on the line between two squares."""
+    point = Wedge(x, top + (SQUARE + DIGITS) / 2, POINT, Fraction(0), Fraction(1))
+    return Piece(f"{name}/point", point, Look.FILLED)
 
 
 def _sign(name: str, sign: RowSign, x: Fraction, y: Fraction) -> Iterator[Piece]:
@@ -113,7 +117,7 @@ def _bracket(x: Fraction, top: Fraction) -> Iterator[Piece]:
     yield Piece("bracket/end", Stroke(x - BEND / 2, top, x, top), Look.FILLED)
 
 
-def _remainder(left_over: int, x: Fraction, top: Fraction) -> Iterator[Piece]:
+def _remainder(left_over: str, x: Fraction, top: Fraction) -> Iterator[Piece]:
     """Write r and what is left over behind the quotient."""
     foot, middle = top + (SQUARE + DIGITS) / 2, x + SQUARE / 2
     high = foot - LETTER
@@ -121,6 +125,9 @@ def _remainder(left_over: int, x: Fraction, top: Fraction) -> Iterator[Piece]:
     bend = middle + Fraction(1, 2)
     yield Piece("r/arm", Stroke(middle - 1, high + 1, bend, high), Look.FILLED)
     yield Piece("r/end", Stroke(bend, high, middle + 1, high + Fraction(1, 2)), Look.FILLED)
-    for at, digit in enumerate(str(left_over)):
+    wholes, _, places = left_over.partition(".")
+    if places:
+        yield _point("r", x + (1 + len(wholes)) * SQUARE, top)
+    for at, digit in enumerate(wholes + places):
         there = x + (at + Fraction(3, 2)) * SQUARE
         yield Piece(f"r/{at}", Words(there, top + SQUARE / 2, whole(int(digit)), DIGITS))

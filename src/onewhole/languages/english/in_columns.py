@@ -137,9 +137,9 @@ def _multiplied(reason: Multiplied) -> Sentences:
             return told("write the last digits under each other") + told("the point comes at the end")
         case DigitMultiplied():
             return _digit_multiplied(reason)
-        case ZerosWritten(digit, unit, zeros):
-            next_digit = told("next", Seam(","), "multiply by", some(digit, unit))
-            return next_digit + told("first write", Counted(zeros, ZERO), "below")
+        case ZerosWritten(digit, unit, zeros, row):
+            begun = ("next", Seam(","), "multiply by") if row else ("multiply by",)
+            return told(*begun, some(digit, unit)) + told("first write", Counted(zeros, ZERO), "below")
         case ProductPoint(first, second):
             places = Counted(first + second, DIGIT)
             both = told("the two numbers together have", places, "after the point")

@@ -146,9 +146,9 @@ def _multiplied(reason: Multiplied) -> Sentences:
             return under + told("el punto se pone al final")
         case DigitMultiplied():
             return _digit_multiplied(reason)
-        case ZerosWritten(digit, unit, zeros):
-            next_digit = told("ahora multiplicamos por", some(digit, unit))
-            return next_digit + told("primero escribimos", Counted(zeros, ZERO), "abajo")
+        case ZerosWritten(digit, unit, zeros, row):
+            begun = "ahora multiplicamos por" if row else "multiplicamos por"
+            return told(begun, some(digit, unit)) + told("primero escribimos", Counted(zeros, ZERO), "abajo")
         case ProductPoint(first, second):
             places = Counted(first + second, DIGIT)
             both = told("los dos números tienen juntos", places, "después del punto")
