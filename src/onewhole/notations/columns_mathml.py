@@ -32,7 +32,7 @@ def columns_mathml(state: ColumnsState) -> str:
     for row in range(len(state.numbers)):
         sign = ("+", MINUS)[state.taken] if row == len(state.numbers) - 1 else ""
         _row(table, sign, (_digit(column, row, state) for column in state.columns), state)
-    below = [_number(column.below) for column in state.columns]
+    below = [number_cell(column.below) for column in state.columns]
     if any(len(cell) for cell in below):
         _row(table, "", below, state)
         table.set("rowlines", " ".join((*["none"] * (len(table) - 2), "solid")))
@@ -56,15 +56,16 @@ def _row(
 
 def _above(column: DigitColumn, row: int) -> Element:
     if row >= len(column.above):
-        return _number(None)
-    return _number(column.above[row], struck=row + 1 < len(column.above))
+        return number_cell(None)
+    return number_cell(column.above[row], struck=row + 1 < len(column.above))
 
 
 def _digit(column: DigitColumn, row: int, state: ColumnsState) -> Element:
-    return _number(column.digits[row], struck=state.taken and not row and bool(column.above))
+    return number_cell(column.digits[row], struck=state.taken and not row and bool(column.above))
 
 
-def _number(count: int | None, *, struck: bool = False) -> Element:
+def number_cell(count: int | None, *, struck: bool = False) -> Element:
+    """Return a cell of a table with a number, struck out or not; an empty one without a number."""
     cell = Element("mtd")
     if count is not None:
         holder = SubElement(cell, "menclose", {"notation": "updiagonalstrike"}) if struck else cell

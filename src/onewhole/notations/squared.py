@@ -4,7 +4,7 @@ from collections.abc import Sequence
 from typing import assert_never
 from xml.etree.ElementTree import Element, SubElement, tostring
 
-from onewhole.notations.columns_mathml import MINUS, columns_mathml
+from onewhole.notations.columns_mathml import MINUS, columns_mathml, number_cell
 from onewhole.notations.columns_text import OPEN, columns_text
 from onewhole.notations.mathml import NAMESPACE
 from onewhole.pictures.columns_state import ColumnsState
@@ -139,15 +139,11 @@ def _table(state: WrittenState) -> str:
 
 
 def _cell(state: WrittenState, at: int, row: WrittenRow, square: int) -> Element:
-    cell = Element("mtd")
+    cell = number_cell(row.digits[square], struck=row.struck)
     if row.small:
         cell.set("mathsize", "70%")
     if row.sign is not None and square == row.sign_at:
         SubElement(cell, "mo").text = _SIGNS[row.sign]
-    digit = row.digits[square]
-    if digit is not None:
-        holder = SubElement(cell, "menclose", {"notation": "updiagonalstrike"}) if row.struck else cell
-        SubElement(holder, "mn").text = str(digit)
     if row.point == square + 1 and square + 1 < len(row.digits):
         SubElement(cell, "mo").text = "."
     if state.bracket == square + 1 and at == 1:

@@ -1,7 +1,7 @@
 """Whole numbers and decimals: whether they stand in digits, and which places are named where they do not."""
 
 from onewhole.number.ladder import TEN, Style
-from onewhole.number.quantity import Quantity
+from onewhole.number.quantity import Quantity, trimmed
 from onewhole.number.unit import ONE, Unit
 
 
@@ -13,6 +13,11 @@ def in_digits(quantity: Quantity) -> bool:
     counts = quantity.amounts
     led_by_zero = len(counts) > 1 and counts[0] == 0 and quantity.ladder.style is Style.PLACES
     return max(counts) < TEN and not led_by_zero
+
+
+def stands_in_digits(number: Quantity) -> bool:
+    """Say whether a number is a whole number or a decimal that is written in digits, without spare zeros."""
+    return number.ladder.style in {Style.PLACES, Style.DECIMAL} and in_digits(trimmed(number))
 
 
 def named_places(quantity: Quantity) -> tuple[tuple[int, Unit], ...]:

@@ -127,9 +127,9 @@ class _AreaDrawing:
         if cut:
             pieces += self._cuts(whole)
         pieces += self._sides(cut=cut)
-        if found:
-            pieces += self._products()
         beyond, below = self._outside()
+        if found:
+            pieces += self._products(beyond, below)
         return Scene(
             BESIDE + max(wide + beyond, _room(right)) + END,
             ABOVE + tall + max(below, Fraction(END)),
@@ -163,12 +163,11 @@ class _AreaDrawing:
         for at, (part, (start, end)) in enumerate(zip(down, pairwise(_starts(down, one)), strict=True)):
             yield Piece(f"beside/{at}", Words(BESIDE / 2, ABOVE + (start + end) / 2, part, DIGITS))
 
-    def _products(self) -> Iterator[Piece]:
+    def _products(self, beyond: Fraction, below: Fraction) -> Iterator[Piece]:
         """Write each product in its part; beside the last column or below the last row for want of room."""
         if self.pieces[0]:
             return
         rows, columns = _starts(self.down, self.one), _starts(self.across, self.one)
-        beyond, below = self._outside()
         for row, (upper, lower) in enumerate(pairwise(rows)):
             for column, (start, end) in enumerate(pairwise(columns)):
                 number = made(self.down[row], self.across[column])

@@ -117,7 +117,7 @@ def _pieces(state: ColumnsState, wide: int, top: Fraction) -> Iterator[Piece]:
     right = left + (len(state.columns) + 1) * SQUARE
     rows = len(state.numbers)
     sign = left + SQUARE / 2
-    yield from _sign(name, sign, top + (rows - Fraction(1, 2)) * SQUARE, taken=state.taken)
+    yield from sign_of(name, sign, top + (rows - Fraction(1, 2)) * SQUARE, taken=state.taken)
     rule = top + rows * SQUARE
     yield Piece(f"{name}/rule", Stroke(left, rule, right, rule), Look.FILLED)
     for at, column in enumerate(state.columns, start=1):
@@ -129,7 +129,8 @@ def _pieces(state: ColumnsState, wide: int, top: Fraction) -> Iterator[Piece]:
             yield from _points(name, state, x + SQUARE / 2, top)
 
 
-def _sign(name: str, x: Fraction, y: Fraction, *, taken: bool) -> Iterator[Piece]:
+def sign_of(name: str, x: Fraction, y: Fraction, *, taken: bool) -> Iterator[Piece]:
+    """Draw a plus sign, or a minus sign where something is taken away."""
     yield Piece(f"{name}/sign", Stroke(x - SIGN, y, x + SIGN, y), Look.FILLED)
     if not taken:
         yield Piece(f"{name}/sign/down", Stroke(x, y - SIGN, x, y + SIGN), Look.FILLED)

@@ -98,8 +98,7 @@ class _ProductSquares:
 
     def _write(self, row: int, digits: Sequence[int], square: int) -> None:
         """Write digits with the last one in a square, counted from the right."""
-        name = f"row/{row}" if self.count > 1 else "answer"
-        self.squares.write(name, digits, self.squares.across - 1 - square)
+        self.squares.write(self._name(row), digits, self.squares.across - 1 - square)
 
     def _multiplied(self, reason: DigitMultiplied) -> None:
         up, stays = divmod(reason.total, TEN)
@@ -118,8 +117,12 @@ class _ProductSquares:
             self.carried[reason.large] = up
 
     def _amount(self, row: int) -> int:
-        name = f"row/{row}" if self.count > 1 else "answer"
-        return int("".join(str(digit) for digit in self.squares.rows[name].digits if digit is not None))
+        digits = self.squares.rows[self._name(row)].digits
+        return int("".join(str(digit) for digit in digits if digit is not None))
+
+    def _name(self, row: int) -> str:
+        """Return the name of a row of the product; a single one is the answer."""
+        return f"row/{row}" if self.count > 1 else "answer"
 
     def _added(self, reason: ColumnAdded) -> None:
         if not self.column:
@@ -143,13 +146,9 @@ class _ProductSquares:
         if self.carried:
             told.append(WrittenAbove(counts_of(self.carried), struck=False))
         if self.done:
-            told.append(WrittenRows(tuple([self._row(amount) for amount in self.done])))
+            told.append(WrittenRows(tuple(map(whole, self.done))))
         if self.below:
             told.append(WrittenBelow(counts_of(self.below)))
         if self.squares.rows["answer"].point is not None:
             told[1:] = [WrittenRows((self.answer,))]
         return WrittenState(tuple(self.squares.rows.values()), tuple(told))
-
-    def _row(self, amount: int) -> Quantity:
-        """Return a row as the number that stands there, without a point."""
-        return whole(amount)

@@ -41,23 +41,26 @@ class _QuotientSquares:
         reasons = [line.because for line in lines]
         down = [one.unit for one in reasons if isinstance(one, DigitBroughtDown)]
         units = (*number.ladder.units, *[unit for unit in down if unit.size < number.ladder.units[-1].size])
-        begin = len(str(by))
+        begin = len(str(by))  # where the quotient and the number begin
         squares = Squares(begin + len(units))
         squares.add("quotient")
         squares.change("quotient", rule=(begin, begin + len(number.amounts)))
         squares.add("number")
         squares.write("number", (*digits_of(by), *number.amounts), begin + len(number.amounts) - 1)
         if number.ladder.after:
-            squares.change(
-                "number", point=squares.across - len(units) + len(number.amounts) - number.ladder.after
-            )
+            squares.change("number", point=begin + len(number.amounts) - number.ladder.after)
         for at, _ in enumerate(one for one in reasons if isinstance(one, QuotientDigit) and one.digit):
             squares.add(f"taken/{at}")
             squares.add(f"left/{at}")
         return cls(number, by, squares, units)
 
+    @property
+    def _begin(self) -> int:
+        """Return the square in which the quotient and the number begin."""
+        return len(str(self.by))
+
     def _square(self, unit: Unit) -> int:
-        return len(str(self.by)) + next(at for at, one in enumerate(self.units) if one.size == unit.size)
+        return self._begin + next(at for at, one in enumerate(self.units) if one.size == unit.size)
 
     def step(self, reason: object) -> None:
         """Write what a line writes."""
@@ -98,9 +101,8 @@ class _QuotientSquares:
     def _brought_down(self, reason: DigitBroughtDown, at: int) -> None:
         digits = self.squares.rows["number"].digits
         if digits[at] is None:
-            begin, _ = self.squares.rows["quotient"].rule or (0, 0)
             self.squares.write("number", (reason.down,), at)
-            self.squares.change("quotient", rule=(begin, at + 1))
+            self.squares.change("quotient", rule=(self._begin, at + 1))
         if reason.point:
             self.squares.change("quotient", point=at)
             self.squares.change("number", point=at)
@@ -118,5 +120,5 @@ class _QuotientSquares:
             told.append(DivisionRow(self.taken, self.left))
         left = None if rest is None else self.left.count if self.left else None
         rows = tuple(self.squares.rows.values())
-        bracket, after = len(str(self.by)), 0 if rest is None else rest.ladder.after
-        return WrittenState(rows, tuple(told), bracket, left, after=after)
+        after = 0 if rest is None else rest.ladder.after
+        return WrittenState(rows, tuple(told), self._begin, left, after=after)

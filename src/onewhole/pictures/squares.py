@@ -4,6 +4,7 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field, replace
 from enum import Enum
 
+from onewhole.number.quantity import whole
 from onewhole.number.unit import Unit
 from onewhole.pictures.caption import Count
 from onewhole.pictures.description import Description
@@ -99,7 +100,7 @@ def digits_of(number: int) -> tuple[int, ...]:
     >>> digits_of(304)
     (3, 0, 4)
     """
-    return tuple(int(digit) for digit in str(number))
+    return whole(number).amounts
 
 
 def counts_of(written: Mapping[Unit, int]) -> tuple[Count, ...]:

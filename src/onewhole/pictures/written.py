@@ -5,7 +5,7 @@ from fractions import Fraction
 from itertools import pairwise
 
 from onewhole.number.quantity import whole
-from onewhole.pictures.columns import DIGITS, FEWEST, MARGIN, POINT, SIGN, SMALL, SMALL_ROW, SQUARE, struck
+from onewhole.pictures.columns import DIGITS, FEWEST, MARGIN, POINT, SMALL, SMALL_ROW, SQUARE, sign_of, struck
 from onewhole.pictures.scene import Look, Piece, Scene, Stroke, Wedge, Words
 from onewhole.pictures.squares import RowSign, WrittenRow, WrittenState
 from onewhole.pictures.written_state import written_states
@@ -97,14 +97,11 @@ def _point(name: str, x: Fraction, top: Fraction) -> Piece:
 
 
 def _sign(name: str, sign: RowSign, x: Fraction, y: Fraction) -> Iterator[Piece]:
-    name = f"{name}/sign"
-    if sign is RowSign.TIMES:
-        yield Piece(name, Stroke(x - CROSS, y - CROSS, x + CROSS, y + CROSS), Look.FILLED)
-        yield Piece(f"{name}/up", Stroke(x - CROSS, y + CROSS, x + CROSS, y - CROSS), Look.FILLED)
+    if sign is not RowSign.TIMES:
+        yield from sign_of(name, x, y, taken=sign is RowSign.MINUS)
         return
-    yield Piece(name, Stroke(x - SIGN, y, x + SIGN, y), Look.FILLED)
-    if sign is RowSign.PLUS:
-        yield Piece(f"{name}/down", Stroke(x, y - SIGN, x, y + SIGN), Look.FILLED)
+    yield Piece(f"{name}/sign", Stroke(x - CROSS, y - CROSS, x + CROSS, y + CROSS), Look.FILLED)
+    yield Piece(f"{name}/sign/up", Stroke(x - CROSS, y + CROSS, x + CROSS, y - CROSS), Look.FILLED)
 
 
 def _bracket(x: Fraction, top: Fraction) -> Iterator[Piece]:

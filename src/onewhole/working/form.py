@@ -11,8 +11,7 @@ from onewhole.statements.expression import WithRemainder
 from onewhole.statements.statement import AnotherName, MissingNumber, Question, Statement
 from onewhole.working.line import Line, LineContent
 from onewhole.working.questions import steps_found
-from onewhole.working.quotients.long_division import LONG_DIVISION, with_point
-from onewhole.working.quotients.quotient_state import QuotientState
+from onewhole.working.quotients.long_division import LONG_DIVISION
 from onewhole.working.quotients.remainder_shared import RemainderForm, remainder_shared
 from onewhole.working.quotients.work_quotient import divided, quotient_found
 from onewhole.working.reasons.renaming import FewestPieces
@@ -133,7 +132,12 @@ def led_to(working: Working, wanted: FormWanted) -> Working:
     (None, 1)
     """
     if isinstance(working.answer, WithRemainder):
-        shared = _shared(working.strategy, working.answer, wanted.remainder)
+        in_columns = working.strategy == LONG_DIVISION.key
+        shared = (
+            remainder_shared(working.answer, wanted.remainder, in_columns=in_columns)
+            if wanted.remainder
+            else None
+        )
         if shared is None:
             return working
         working = replace(working, lines=(*working.lines, *shared.lines), answer=shared.found())
@@ -147,16 +151,6 @@ def led_to(working: Working, wanted: FormWanted) -> Working:
     last = working.lines[-1].says
     reason = FewestPieces(old, new, (new.size / old.size).numerator)
     return replace(working, lines=(*working.lines, Line(_saying(last, other), reason)), answer=other)
-
-
-def _shared(way: str, found: WithRemainder, wanted: RemainderForm | None) -> QuotientState | None:
-    """Share a remainder too, as the way of its working goes on; None where it stays."""
-    shared = remainder_shared(found, wanted) if wanted else None
-    if shared is None or way != LONG_DIVISION.key or wanted is not RemainderForm.DECIMAL:
-        return shared
-    end = shared.found()
-    assert isinstance(end, Quantity)
-    return with_point(found, end.ladder.after)
 
 
 def _saying(last: LineContent, other: Quantity) -> LineContent:

@@ -11,7 +11,7 @@ from onewhole.statements.expression import WithRemainder
 from onewhole.statements.line_plot import PlotAsk, PlotQuestion
 from onewhole.statements.statement import Question
 from onewhole.working.line import Line
-from onewhole.working.questions import work_as_taught
+from onewhole.working.questions import work_beside
 from onewhole.working.quotients.remainder_shared import as_fraction
 from onewhole.working.reasons.plotting import (
     EndsRead,
@@ -21,7 +21,6 @@ from onewhole.working.reasons.plotting import (
     TotalShared,
     ValuesTaken,
 )
-from onewhole.working.strategies.columns import COLUMNS
 from onewhole.working.strategies.regroup_first import REGROUP_FIRST
 from onewhole.working.strategy import Strategy
 from onewhole.working.way import NamedWay
@@ -42,11 +41,7 @@ def work_plot(asked: PlotQuestion, taught: NamedWay) -> Working:
     if isinstance(says, Quantity):
         return Working(KEY, asked, tuple(lines), says)
     # What is read from a plot stands in no columns: its lines are those of the same numbers side by side.
-    strategy = taught if isinstance(taught, Strategy) else REGROUP_FIRST
-    question, beside = Question(says), REGROUP_FIRST if strategy == COLUMNS else strategy
-    working = work_as_taught(question, beside, checked=False)
-    if working.strategy == COLUMNS.key:
-        working = work_as_taught(question, REGROUP_FIRST, checked=False)
+    working = work_beside(Question(says), taught if isinstance(taught, Strategy) else REGROUP_FIRST)
     found = working.answer
     lines += working.lines[1:]
     if isinstance(found, WithRemainder) and found.by is not None:

@@ -190,17 +190,19 @@ def steps_found(asked: Expression) -> Quantity | WithRemainder:
     return _steps_worked(asked, REGROUP_FIRST).answer
 
 
+def work_beside(question: Question, taught: Strategy) -> Working:
+    """Work a part of a longer working: its numbers stand side by side, never in columns."""
+    working = work_as_taught(question, REGROUP_FIRST if taught == COLUMNS else taught, checked=False)
+    if working.strategy != COLUMNS.key:
+        return working
+    return work_as_taught(question, REGROUP_FIRST, checked=False)
+
+
 @lru_cache(maxsize=1024)
 def _steps_worked(asked: Expression, taught: Strategy, way: NamedWay = STEP_BY_STEP) -> StepsWorked:
     first = times_each_part(asked) if way == TIMES_EACH_PART else None
 
-    def one(question: Question) -> Working:
-        working = work_as_taught(question, REGROUP_FIRST if taught == COLUMNS else taught, checked=False)
-        if working.strategy != COLUMNS.key:
-            return working
-        return work_as_taught(question, REGROUP_FIRST, checked=False)
-
-    return work_steps(asked, one, *filter(None, (first,)))
+    return work_steps(asked, lambda question: work_beside(question, taught), *filter(None, (first,)))
 
 
 def _in_steps(question: Question, way: NamedWay, taught: Strategy, *, checked: bool) -> Working:

@@ -16,8 +16,8 @@ from onewhole.notations.braille.chunks import Chunk, filled
 from onewhole.notations.braille.literary import literary
 from onewhole.notations.braille.running import ENDS, OPENS, formula, running, words
 from onewhole.notations.braille.spatial import spatial
+from onewhole.pictures.columns_state import columns_states
 from onewhole.pictures.line_plot import plot_scene
-from onewhole.pictures.squared import squared_states
 from onewhole.problems.problem import Problem
 from onewhole.problems.worked import WorkedProblem
 from onewhole.sentences.typed import typed_sentences
@@ -136,7 +136,7 @@ def _item(item: Instruction | Problem, worked: WorkedSheet) -> Block:
 
 def _under_each_other(entry: WorkedProblem) -> tuple[str, ...]:
     asks = isinstance(entry.statement, Question)
-    return spatial(entry.statement) if asks and entry.working and squared_states(entry.working) else ()
+    return spatial(entry.statement) if asks and entry.working and columns_states(entry.working) else ()
 
 
 def _answer(entry: WorkedProblem, language: Language) -> Block:

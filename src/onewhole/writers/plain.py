@@ -1,6 +1,8 @@
 """A working as plain lines for the terminal and for text files."""
 
 from collections.abc import Iterator
+from itertools import groupby
+from operator import attrgetter
 from typing import assert_never
 
 from onewhole.languages.class_words import ClassWords
@@ -9,7 +11,7 @@ from onewhole.languages.table import SPOKEN, spoken_by
 from onewhole.notations.sentences.text import text_of
 from onewhole.notations.squared import squared_text
 from onewhole.notations.text import printed
-from onewhole.pictures.squared import ends, squared_states
+from onewhole.pictures.squared import squared_states
 from onewhole.statements.expression import Expression
 from onewhole.statements.statement import MissingNumber
 from onewhole.working.checks import Agreed, Check, Estimate, Undone
@@ -55,8 +57,7 @@ def _columns(working: Working, blank: int = 0) -> tuple[str, ...]:
 
     The last ``blank`` digits of the last of them are left open.
     """
-    states = squared_states(working)
-    blocks = [[one for one in states if one.block == end.block] for end in ends(working)]
+    blocks = [tuple(run) for _, run in groupby(squared_states(working), key=attrgetter("block"))]
     left = [0] * (len(blocks) - 1) + [blank]
     return tuple(
         said for block, open_now in zip(blocks, left, strict=False) for said in squared_text(block, open_now)

@@ -10,8 +10,9 @@ CCSSM (2010). That the number with more digits stands above is common practice, 
 
 from dataclasses import dataclass, replace
 
-from onewhole.number.ladder import TEN, Ladder, Style, decimal, places
-from onewhole.number.quantity import Quantity, landmark, trimmed
+from onewhole.number.digits import stands_in_digits
+from onewhole.number.ladder import TEN, Ladder, decimal, places
+from onewhole.number.quantity import Quantity, landmark, trimmed, whole
 from onewhole.number.unit import Unit
 from onewhole.statements.expression import Expression, Times, plus
 from onewhole.working.line import Line
@@ -72,7 +73,7 @@ class _Rows:
 
 def _digits(number: Quantity) -> tuple[int, ...]:
     """Return the digits of a number from the right, without zeros in front and without its point."""
-    return tuple(int(digit) for digit in reversed(str(number.parts)))
+    return whole(number.parts).amounts[::-1]
 
 
 def _part(ladder: Ladder, parts: int) -> Quantity:
@@ -169,16 +170,10 @@ def _added(rows: _Rows) -> _Rows:
     return rows
 
 
-def _stands(number: Quantity) -> bool:
-    """Say whether a number stands in digits, one to a place."""
-    plain = number.ladder.style in {Style.PLACES, Style.DECIMAL}
-    return plain and max(trimmed(number).amounts) < TEN
-
-
 def _unsuited(state: ProductState) -> Unsuited | None:
     if state.part_of_money:
         return NotSoManyTimes()
-    if not (_stands(state.left) and _stands(state.right)) or not state.left.parts * state.right.parts:
+    if not all(stands_in_digits(one) and one.parts for one in (state.left, state.right)):
         return NoColumns()
     above, _ = upper_and_lower(state)
     return NoColumns() if len(above.counts) == 1 else None

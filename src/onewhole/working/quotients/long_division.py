@@ -10,14 +10,15 @@ the United States (common practice, no source).
 
 from dataclasses import replace
 
-from onewhole.number.ladder import TEN, Ladder, Style, decimal
-from onewhole.number.quantity import Quantity, landmark, trimmed, usual_in_parts
-from onewhole.number.unit import CENT_PLACES, DOLLAR
+from onewhole.number.digits import stands_in_digits
+from onewhole.number.ladder import TEN, Style, decimal
+from onewhole.number.quantity import Quantity, counted_in_parts, landmark, trimmed, usual_in_parts
+from onewhole.number.unit import DOLLAR
 from onewhole.statements.expression import Expression, Quotient, WithRemainder, minus, plus
 from onewhole.working.line import Line
 from onewhole.working.quotients.quotient_state import QuotientState, written
 from onewhole.working.quotients.quotient_way import QuotientStep, QuotientWay
-from onewhole.working.quotients.shared_ladder import places_needed
+from onewhole.working.quotients.shared_ladder import even, in_cents, places_needed, pointed
 from onewhole.working.reasons.columns import DigitBroughtDown, Divided, DivisionEnds, QuotientDigit
 from onewhole.working.reasons.unsuited import (
     DigitsGoOn,
@@ -42,15 +43,12 @@ def laid(number: Quantity, by: int) -> Quantity | None:
     ((8, 7), (7, 5, 0))
     """
     number = trimmed(number)
-    ladder = number.ladder
-    ones = len(ladder.units) - ladder.after
-    if ladder.mark == DOLLAR:
-        even = (number.value / by / ladder.finest) % 1 == 0
-        return number if even else number.on(decimal(ones, CENT_PLACES, DOLLAR))
-    if ladder.style is Style.PLACES:
+    if number.ladder.mark == DOLLAR:
+        return number if even(number, by, number.ladder) else in_cents(number)
+    if number.ladder.style is Style.PLACES:
         return number
     after = places_needed(number, by)
-    return None if after is None else number.on(decimal(ones, after, ladder.mark))
+    return None if after is None else number.on(pointed(number, after))
 
 
 def digit_by_digit(state: QuotientState) -> QuotientState:
@@ -103,7 +101,7 @@ def _columns(state: QuotientState, first: int) -> QuotientState:
             state = replace(state, done=(*state.done, part))
             state = _say(state, Quotient(minus(_told(state.left), taken), state.right), reason=reason)
             rest = state.left.parts - reason.product * worth
-            state = replace(state, left=_spread(state.left.ladder, rest))
+            state = replace(state, left=counted_in_parts(state.left.ladder, rest))
         else:
             state = _say(state, *_rest(state), reason=reason)
         taken_away = reason.product if digit else None
@@ -111,15 +109,6 @@ def _columns(state: QuotientState, first: int) -> QuotientState:
             return _last(state, have, taken_away)
         state = _brought_down(state, rung, have, taken_away)
     return state
-
-
-def _spread(ladder: Ladder, parts: int) -> Quantity:
-    """Write so many of the smallest unit over all rungs of a ladder; the first may be overfull."""
-    counts = []
-    for worth in ladder.worths:
-        count, parts = divmod(parts, worth)
-        counts.append(count)
-    return Quantity(ladder, tuple(counts))
 
 
 def _told(number: Quantity) -> Quantity:
@@ -164,8 +153,7 @@ def _ended(state: QuotientState) -> QuotientState:
 def _unsuited(state: QuotientState) -> Unsuited | None:
     if state.shares is None:
         return NotSharedOut()
-    ladder = state.left.ladder
-    if ladder.style not in {Style.PLACES, Style.DECIMAL} or max(trimmed(state.left).amounts) >= TEN:
+    if not stands_in_digits(state.left):
         return NoColumns()
     if state.wholes and 0 < state.left.parts < state.shares:
         return TooFewToShare(state.left, state.right)

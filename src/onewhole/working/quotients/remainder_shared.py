@@ -5,6 +5,7 @@ from enum import StrEnum
 from onewhole.number.ladder import Style, decimal, mixed
 from onewhole.number.quantity import Quantity, usual
 from onewhole.statements.expression import WithRemainder, plus, value
+from onewhole.working.quotients.long_division import with_point
 from onewhole.working.quotients.quotient_state import QuotientState
 from onewhole.working.quotients.share_units import out_of_units
 from onewhole.working.quotients.shared_ladder import places_needed
@@ -24,10 +25,13 @@ class RemainderForm(StrEnum):
     DECIMAL = "decimal"
 
 
-def remainder_shared(found: WithRemainder, wanted: RemainderForm) -> QuotientState | None:
+def remainder_shared(
+    found: WithRemainder, wanted: RemainderForm, *, in_columns: bool = False
+) -> QuotientState | None:
     """Share a remainder too, line by line; None where it stays, and where that gives no such number.
 
     A remainder of a measure or of money stays, and so does one whose decimal has more than three places.
+    ``in_columns`` goes on behind the point as a long division does.
 
     >>> from onewhole.number.quantity import whole
     >>> remainder_shared(WithRemainder(whole(21), whole(3), whole(4)), RemainderForm.DECIMAL).found().counts
@@ -50,6 +54,8 @@ def remainder_shared(found: WithRemainder, wanted: RemainderForm) -> QuotientSta
             after = places_needed(left, by.parts)
             if after is None:
                 return None
+            if in_columns:
+                return with_point(found, after)
             left = left.on(decimal(len(left.counts), after))
             return out_of_units(QuotientState(left, by, done=(quotient,), counting=True))
 

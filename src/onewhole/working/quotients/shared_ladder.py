@@ -31,15 +31,15 @@ def to_share(number: Quantity, by: int) -> Quantity:
         case Style.MEASURE:
             return _first(number, by, _with_smaller(number.ladder)) or number
         case Style.PLACES | Style.DECIMAL if number.ladder.mark == DOLLAR:
-            return _in_dollars(number if _even(number, by, number.ladder) else _in_cents(number))
+            return _in_dollars(number if even(number, by, number.ladder) else in_cents(number))
         case _:
             after = places_needed(number, by)
-            return _in_pieces(number) if after is None else number.on(_pointed(number, after))
+            return _in_pieces(number) if after is None else number.on(pointed(number, after))
 
 
-def _in_cents(money: Quantity) -> Quantity:
+def in_cents(money: Quantity) -> Quantity:
     """Write the places of dimes and cents too: what is left of dollars is changed into them."""
-    return money.on(_pointed(money, CENT_PLACES))
+    return money.on(pointed(money, CENT_PLACES))
 
 
 def _in_dollars(money: Quantity) -> Quantity:
@@ -58,7 +58,7 @@ def places_needed(number: Quantity, by: int) -> int | None:
     (3, None)
     """
     after = range(number.ladder.after, MOST_PLACES + 1)
-    return next((places for places in after if _even(number, by, _pointed(number, places))), None)
+    return next((places for places in after if even(number, by, pointed(number, places))), None)
 
 
 def cut(number: Quantity, by: int) -> int:
@@ -76,7 +76,8 @@ def _in_pieces(number: Quantity) -> Quantity:
     return Quantity(mixed(parts, number.ladder.mark), (wholes or None, pieces))
 
 
-def _pointed(number: Quantity, after: int) -> Ladder:
+def pointed(number: Quantity, after: int) -> Ladder:
+    """Return the ladder of a number with so many places after the point, at least those that it has."""
     before = len(number.ladder.units) - number.ladder.after
     return decimal(before, max(after, number.ladder.after), number.ladder.mark)
 
@@ -91,14 +92,15 @@ def _with_smaller(ladder: Ladder) -> Iterator[Ladder]:
             yield measure(*[one.mark for one in units])
 
 
-def _even(number: Quantity, by: int, ladder: Ladder) -> bool:
+def even(number: Quantity, by: int, ladder: Ladder) -> bool:
+    """Say whether a number divided by a whole number comes out even on a ladder."""
     return (number.value / by / ladder.finest) % 1 == 0
 
 
 def _first(number: Quantity, by: int, ladders: Iterator[Ladder] | tuple[Ladder, ...]) -> Quantity | None:
     """Return the number on the first ladder on which it comes out even, or else each share gets some."""
     every = tuple(ladders)
-    even = next((one for one in every if _even(number, by, one)), None)
+    whole_counts = next((one for one in every if even(number, by, one)), None)
     some = next((one for one in every if number.value / by >= one.finest), None)
-    ladder = even or some
+    ladder = whole_counts or some
     return number.on(ladder) if ladder else None
