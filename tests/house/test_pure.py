@@ -56,6 +56,7 @@ LATE_IMPORTS = {
     "writers/film_link.py": "only a sheet with a film's address waits for what makes its code",
     "presses/listening/listener.py": "the process that listens loads what hears, once its limits stand",
     "presses/workbook.py": "the process that reads a workbook loads what reads it, once its limits stand",
+    "cli/class_option.py": "only who names the file of a class waits for what opens it",
     "cli/verbs/night.py": "only a folder with photos waits for what reads them",
     "desk/paper/press_reading.py": "OpenCV is loaded by who looks at pictures, and by nobody else",
     "presses/workbook_writing.py": "only who saves a workbook waits for its library, not the first page",

@@ -75,7 +75,7 @@ READERS = {
     "desk/page/parse_wishes.py": "typed wishes",
     "desk/page/class_prints.py": NAME,
     "desk/page/braille_files.py": NAME,
-    "desk/page/own_pages.py": NAME,
+    "desk/page/own_pages_of_night.py": NAME,
     "notations/braille/nemeth.py": "cells of a number, which stand with an indicator or without one",
     "notations/braille/literary.py": "words are spelt, letter by letter",
     "notations/braille/running.py": "words are spelt, and parted where a line may end",

@@ -6,8 +6,7 @@ from typing import Annotated
 import typer
 
 from onewhole.cli.clock import now
-from onewhole.desk.classes.own_forms import Forms, forms_on
-from onewhole.desk.keep import way_back
+from onewhole.desk.classes.forms import Forms
 
 ClassFile = Annotated[
     Path | None,
@@ -25,6 +24,10 @@ def forms_in(file: Path | None, room_number: int) -> Forms:
     """Return the forms of pages of those who are in the class today; nothing without a file."""
     if file is None:
         return {}
+    # Only who names a file waits for what opens it.
+    from onewhole.desk.classes.own_forms import forms_on  # noqa: PLC0415
+    from onewhole.desk.keep import way_back  # noqa: PLC0415
+
     book = way_back.open_kept(file)
     try:
         return forms_on(book, room_number, now().date())

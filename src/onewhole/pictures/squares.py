@@ -64,12 +64,18 @@ class WrittenState:
         return len(self.rows[0].digits)
 
     @property
+    def remainder_digits(self) -> tuple[int, ...]:
+        """Return the digits of the remainder, of which the last ``after`` stand behind its point."""
+        if self.remainder is None:
+            return ()
+        digits = digits_of(self.remainder)
+        return ((0,) * (self.after + 1 - len(digits))) + digits
+
+    @property
     def remainder_signs(self) -> str:
         """Return the remainder as it is written, with its point: 1 cent is 0.01; nothing without one."""
-        if self.remainder is None or not self.after:
-            return "" if self.remainder is None else str(self.remainder)
-        wholes, places = divmod(self.remainder, 10**self.after)
-        return f"{wholes}.{places:0{self.after}}"
+        signs = "".join(map(str, self.remainder_digits))
+        return f"{signs[: -self.after]}.{signs[-self.after :]}" if self.after and signs else signs
 
 
 @dataclass

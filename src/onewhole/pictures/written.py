@@ -50,7 +50,7 @@ def _need(states: tuple[WrittenState, ...]) -> int:
 
 def squares_across(state: WrittenState) -> int:
     """Return how many squares a state takes from left to right, with the remainder."""
-    return state.squares + (1 + len(state.remainder_signs.replace(".", "")) if state.remainder_signs else 0)
+    return state.squares + (1 + len(state.remainder_digits) if state.remainder_digits else 0)
 
 
 def _scene(state: WrittenState, need: int, wide: int) -> Scene:
@@ -67,8 +67,8 @@ def _pieces(state: WrittenState, left: Fraction) -> Iterator[Piece]:
         yield from _row(row, left, top)
         if state.bracket is not None and at == 1:
             yield from _bracket(left + state.bracket * SQUARE, top)
-        if state.remainder_signs and at == 0:
-            yield from _remainder(state.remainder_signs, left + state.squares * SQUARE, top)
+        if state.remainder_digits and at == 0:
+            yield from _remainder(state.remainder_digits, state.after, left + state.squares * SQUARE, top)
         top += SMALL_ROW if row.small else SQUARE
 
 
@@ -114,7 +114,7 @@ def _bracket(x: Fraction, top: Fraction) -> Iterator[Piece]:
     yield Piece("bracket/end", Stroke(x - BEND / 2, top, x, top), Look.FILLED)
 
 
-def _remainder(left_over: str, x: Fraction, top: Fraction) -> Iterator[Piece]:
+def _remainder(digits: tuple[int, ...], after: int, x: Fraction, top: Fraction) -> Iterator[Piece]:
     """Write r and what is left over behind the quotient."""
     foot, middle = top + (SQUARE + DIGITS) / 2, x + SQUARE / 2
     high = foot - LETTER
@@ -122,9 +122,8 @@ def _remainder(left_over: str, x: Fraction, top: Fraction) -> Iterator[Piece]:
     bend = middle + Fraction(1, 2)
     yield Piece("r/arm", Stroke(middle - 1, high + 1, bend, high), Look.FILLED)
     yield Piece("r/end", Stroke(bend, high, middle + 1, high + Fraction(1, 2)), Look.FILLED)
-    wholes, _, places = left_over.partition(".")
-    if places:
-        yield _point("r", x + (1 + len(wholes)) * SQUARE, top)
-    for at, digit in enumerate(wholes + places):
+    if after:
+        yield _point("r", x + (1 + len(digits) - after) * SQUARE, top)
+    for at, digit in enumerate(digits):
         there = x + (at + Fraction(3, 2)) * SQUARE
-        yield Piece(f"r/{at}", Words(there, top + SQUARE / 2, whole(int(digit)), DIGITS))
+        yield Piece(f"r/{at}", Words(there, top + SQUARE / 2, whole(digit), DIGITS))

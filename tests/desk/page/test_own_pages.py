@@ -12,7 +12,8 @@ from onewhole.desk.classes.class_records import NotThere, set_night
 from onewhole.desk.classes.own_forms import form_typed, forms_of_class, forms_on, keep_forms, own_readers
 from onewhole.desk.classes.papers import keep_papers
 from onewhole.desk.classes.seen import ChangedMeanwhile
-from onewhole.desk.page.own_pages import own_pages, own_pages_of_night
+from onewhole.desk.page.own_pages import own_pages
+from onewhole.desk.page.own_pages_of_night import own_pages_of_night
 from onewhole.errors import InputError
 from onewhole.findings.own_page import OwnPage
 from onewhole.sheets.reading import read_sheet

@@ -5,6 +5,7 @@ from dataclasses import dataclass
 from datetime import date
 
 from onewhole.desk.classes.class_records import room
+from onewhole.desk.classes.forms import Forms
 from onewhole.desk.classes.rosters import in_class_on
 from onewhole.desk.classes.seen import is_to_be_written
 from onewhole.errors import InputError
@@ -13,8 +14,6 @@ from onewhole.store.classes import Pupil
 from onewhole.store.opening import Store
 from onewhole.store.own_pages import keep_own_page, own_pages_of
 
-#: The form of the pages of pupils by code, of those who have another than the class.
-Forms = Mapping[str, OwnPage]
 #: What is typed for the form that everybody has, and what for another.
 AS_THE_CLASS = ""
 FORMS = tuple(form.value for form in OwnPage)

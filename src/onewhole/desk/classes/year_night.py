@@ -108,7 +108,7 @@ def compose_night(
         questions=tuple(questions),
         seed=night.of.week,
     )
-    wishes = _fresh(wishes, before, gone)
+    wishes = _fresh(wishes, before)
     sheet, told = _fitting(wishes, header)
     if night.own and night.of.stories:
         sheet = _told(sheet, night, year.minutes)
@@ -116,22 +116,22 @@ def compose_night(
     return NightComposed(sheet, minutes, told)
 
 
-def _fresh(wishes: Wishes, before: Collection[str], gone: Collection[Hashable]) -> Wishes:
+def _fresh(wishes: Wishes, before: Collection[str]) -> Wishes:
     """Return the wishes for a page of which no problem is a twin of one of the year, while there are others.
 
     Of the problems that are drawn for the week those are avoided of which a twin stood on an earlier night.
     Where too few are left, others are drawn, a few times over; where all of these are used up, problems of
     the nights longest ago may come again, the oldest first.
     """
-    latest = tuple(reversed(tuple(before)))
     if wishes.skill in LIKE:
+        latest = reversed(tuple(before))
         return replace(wishes, avoid=tuple(with_room_to_avoid(filter(_is_like, latest))))
-    since = {twin: at for at, twin in reversed(list(enumerate(map(_twin, latest))))}
+    since = {_twin(one): at for at, one in enumerate(before)}
     best, fewest = wishes, None
     for again in range(DRAWS):
         asked = replace(wishes, seed=wishes.seed + again * ANOTHER_DRAW)
         drawn = draw(asked).problems
-        used = sorted((one for one in drawn if one.twin in gone), key=lambda one: since[one.twin])
+        used = sorted((one for one in drawn if one.twin in since), key=lambda one: -since[one.twin])
         most = max(0, len(drawn) - KEPT_FREE * wishes.number)
         avoided = tuple(with_room_to_avoid(one.typed for one in used[:most]))
         left = len(used) - len(avoided)

@@ -95,11 +95,15 @@ def sheet_pages(
     """Return every page of a sheet by its name, not pressed yet; the pupils' with a copy for each of them."""
     pages = {page: sheet_page(page, worked, pupil) for page in SheetPage}
     if pupils:
-        title = worked.header.title or UNTITLED
-        copies = _for_each(pupils)
-        pages[SheetPage.PUPIL] = joined([(pages[SheetPage.PUPIL], copies)], worked.header, title=title)
+        pages[SheetPage.PUPIL] = for_pupils(pages[SheetPage.PUPIL], worked, pupils)
     of_sheet = tuple((page.value, made) for page, made in pages.items())
     return (*of_sheet, *_in_other_languages(worked))
+
+
+def for_pupils(page: Printed, worked: WorkedSheet, pupils: Sequence[str]) -> Printed:
+    """Return the pupils' page with a copy for each of them, the code at its foot."""
+    title = worked.header.title or UNTITLED
+    return joined([(page, _for_each(pupils))], worked.header, title=title)
 
 
 def _in_other_languages(worked: WorkedSheet) -> tuple[tuple[str, Printed], ...]:

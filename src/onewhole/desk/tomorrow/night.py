@@ -5,7 +5,7 @@ from dataclasses import dataclass, field
 from datetime import datetime
 from pathlib import Path
 
-from onewhole.desk.classes.own_forms import Forms
+from onewhole.desk.classes.forms import Forms
 from onewhole.desk.marking.answers_file import answers_in, answers_of_night
 from onewhole.desk.marking.findings import most_useful
 from onewhole.desk.marking.mark import Marked, as_object, asked_of_class, mark_sheet

@@ -15,7 +15,7 @@ from onewhole.desk.page.class_prints import (
     prints_text,
     set_prints,
 )
-from onewhole.desk.page.own_pages import own_pages_of_night
+from onewhole.desk.page.own_pages_of_night import own_pages_of_night
 from onewhole.desk.page.print_choice import MOST_COPIES, SheetPage
 from onewhole.errors import InputError
 from onewhole.web.http.request import PageRequest
