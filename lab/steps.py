@@ -254,7 +254,7 @@ def _one_off(pen: Pen, work: Work, at: int) -> Work:
     if isinstance(work.wrote, NumberRow) and isinstance(asked, Listing):
         return replace(work, wrote=list_slipped(asked, work.wrote, at, pen.chance))
     if isinstance(work.wrote, NumberRow):
-        return replace(work, wrote=_neighbors_changed(pen, work.wrote))
+        return replace(work, wrote=pen.chance.choice(tuple(work.wrote.with_neighbors_changed())))
     if isinstance(says, Rounding | AnotherName) and isinstance(work.wrote, Quantity):
         return replace(work, wrote=_one_count_off(pen, work.wrote))
     if not isinstance(says, Expression) or not isinstance(work.wrote, Quantity | WithRemainder):
@@ -274,13 +274,6 @@ def _one_off(pen: Pen, work: Work, at: int) -> Work:
         return _going_on(work, at, after)
     except (OnewholeError, ValueError, ZeroDivisionError):
         return work
-
-
-def _neighbors_changed(pen: Pen, row: NumberRow) -> NumberRow:
-    """Write two neighbors of numbers in order in each other's place."""
-    at = pen.chance.randrange(len(row.parts) - 1)
-    first, second = row.parts[at : at + 2]
-    return NumberRow((*row.parts[:at], second, first, *row.parts[at + 2 :]))
 
 
 def _one_count_off(pen: Pen, wrote: Quantity) -> Quantity:

@@ -36,6 +36,9 @@ from lab.trials import Trial, problems, trials
 from onewhole.desk.page.compose import compose
 from onewhole.findings.wished_skill import WishedSkill
 from onewhole.misconceptions.pattern import Topic
+from onewhole.notations.text import text
+from onewhole.number.ladder import mixed
+from onewhole.number.quantity import usual
 from onewhole.sheets.wishes import Wishes
 from onewhole.statements.reading import read_quantity, read_statement
 from onewhole.statements.statement import Statement
@@ -153,10 +156,7 @@ def _line_plots(chance: Random) -> str:
 
 
 def _in_pieces(count: int, pieces: int) -> str:
-    wholes, top = divmod(count, pieces)
-    return " ".join(
-        part for part in (str(wholes) if wholes else "", f"{top}/{pieces}" if top else "") if part
-    )
+    return text(usual(mixed(pieces), Fraction(count, pieces)))
 
 
 def _clock_times(chance: Random) -> str:
@@ -277,10 +277,7 @@ def class_of(topic: OtherTopic, which: int) -> tuple[Trial, ...]:
     """Let one invented class write a page of a topic, and diagnose it."""
     seed = f"{topic.seed} {which}"
     page = problems(topic.page(topic.size, which % PAGES))
-    pupils = topic_class(USUAL, topic.ideas, CLASS, seed)
-    if topic.remainder is None:
-        return trials(pupils, page, seed)
-    pupils = tuple([replace(one, remainder=topic.remainder) for one in pupils])
+    pupils = [replace(one, remainder=topic.remainder) for one in topic_class(USUAL, topic.ideas, CLASS, seed)]
     return trials(pupils, page, seed, FormWanted(remainder=topic.remainder))
 
 

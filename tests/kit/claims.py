@@ -10,7 +10,6 @@ from collections.abc import Callable
 from fractions import Fraction
 from itertools import accumulate
 
-from onewhole.errors import OnewholeError
 from onewhole.number.quantity import Quantity
 from onewhole.statements.expression import Quotient, Sum, Times, quantities, value
 from onewhole.statements.listing import Listing
@@ -27,7 +26,18 @@ from onewhole.working.line import WholeLine
 from tests.kit.column_claims import COLUMN_CLAIMS
 from tests.kit.comparing_claims import COMPARING_CLAIMS
 from tests.kit.dividing_claims import DIVIDING_CLAIMS
-from tests.kit.heard import COUNTS, Heard, equal_sides, line_of, number_words, plainly, sides, spoken, ways
+from tests.kit.heard import (
+    COUNTS,
+    Heard,
+    Reads,
+    equal_sides,
+    found_true,
+    line_of,
+    number_words,
+    plainly,
+    sides,
+    spoken,
+)
 from tests.kit.listing_claims import LISTING_CLAIMS
 from tests.kit.naming_claims import NAMING_CLAIMS
 from tests.kit.ordering_claims import ORDERING_CLAIMS
@@ -38,8 +48,6 @@ from tests.kit.spoken_reading import unsay, unsay_expression
 from tests.kit.step_claims import STEP_CLAIMS, each_step
 from tests.kit.written_claims import WRITTEN_CLAIMS
 
-Reads = Callable[[Heard, tuple[str, ...]], bool]
-
 
 def true(sentence: str, heard: Heard) -> str | None:
     """Return the pattern that reads a spoken sentence and finds it true, or None when there is none."""
@@ -47,14 +55,8 @@ def true(sentence: str, heard: Heard) -> str | None:
     said = said[:1].lower() + said[1:]
     if (worked := led_to(heard)) is not None:
         return of_plot(said, heard) or true(sentence, worked)
-    for pattern, holds in _claims(heard).items():
-        for groups in ways(pattern, said):
-            try:
-                if holds(heard, groups):
-                    return pattern
-            except (OnewholeError, KeyError):
-                continue
-    return next(filter(None, (true(sentence, step) for step in each_step(heard))), None)
+    in_a_step = (true(sentence, step) for step in each_step(heard))
+    return found_true(_claims(heard), said, heard) or next(filter(None, in_a_step), None)
 
 
 def _claims(heard: Heard) -> dict[str, Reads]:
@@ -186,11 +188,7 @@ def _wrong_line(heard: Heard, groups: tuple[str, ...]) -> bool:
     if slip is None:
         return False
     read = line_of(unsay(groups[0])) if "over zero" not in groups[0] else None
-    return (
-        read is None
-        or read in (slip.wrote, *(line.says for line in slip.lines))
-        or isinstance(read, Comparison)
-    )
+    return isinstance(read, Comparison | None) or read in (slip.wrote, *(line.says for line in slip.lines))
 
 
 def _missing(heard: Heard, groups: tuple[str, ...]) -> bool:

@@ -92,12 +92,17 @@ def blocks(heard: Heard) -> Iterator[Block]:
         yield Block((first, *adding), taken=False)
 
 
-def _rows(asked: Times) -> tuple[tuple[Fraction, ...], bool, Fraction]:
-    """Return the rows of a product, one for each digit of the shorter number that is not 0."""
+def factors(asked: Times) -> tuple[Quantity, Quantity]:
+    """Return both numbers of a product, that with more digits first."""
     assert isinstance(asked.left, Quantity)
     assert isinstance(asked.right, Quantity)
     longer = len(str(asked.right.parts)) > len(str(asked.left.parts))
-    above, below = (asked.right, asked.left) if longer else (asked.left, asked.right)
+    return (asked.right, asked.left) if longer else (asked.left, asked.right)
+
+
+def _rows(asked: Times) -> tuple[tuple[Fraction, ...], bool, Fraction]:
+    """Return the rows of a product, one for each digit of the shorter number that is not 0."""
+    above, below = factors(asked)
     last = Fraction(1, 10 ** (above.ladder.after + below.ladder.after))
     digits = [int(digit) * 10**at for at, digit in enumerate(reversed(str(below.parts)))]
     return tuple(above.parts * digit * last for digit in digits if digit), False, last

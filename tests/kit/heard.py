@@ -1,7 +1,7 @@
 """What a listener knows of a problem when a sentence is said, and amounts read from spoken words."""
 
 import re
-from collections.abc import Iterable
+from collections.abc import Callable, Iterable, Mapping
 from dataclasses import dataclass
 from fractions import Fraction
 
@@ -103,6 +103,10 @@ class Heard:
         return amount in {number.value for number in self.numbers} or amount in set(parts)
 
 
+#: What must be so of the words in the gaps of a pattern.
+Reads = Callable[[Heard, tuple[str, ...]], bool]
+
+
 def equal_sides(words: str) -> bool:
     """Say whether what is said to be equal is of one kind and one amount."""
     both = [unsay_expression(side) for side in words.split(" equals ")]
@@ -137,6 +141,18 @@ def ways(pattern: str, said: str) -> Iterable[tuple[str, ...]]:
         if found and found.groups() not in seen:
             seen.add(found.groups())
             yield tuple(group or "" for group in found.groups())
+
+
+def found_true(claims: Mapping[str, Reads], said: str, heard: Heard) -> str | None:
+    """Return the first pattern that reads what is said and whose claim holds, or None when there is none."""
+    for pattern, holds in claims.items():
+        for groups in ways(pattern, said):
+            try:
+                if holds(heard, groups):
+                    return pattern
+            except (OnewholeError, KeyError):
+                continue
+    return None
 
 
 def sides(says: LineContent) -> tuple[Expression, ...]:

@@ -2,16 +2,12 @@
 
 import re
 from collections import Counter
-from collections.abc import Callable
 from dataclasses import replace
 from fractions import Fraction
 
-from onewhole.errors import OnewholeError
 from onewhole.statements.line_plot import PlotQuestion
 from onewhole.statements.statement import Question
-from tests.kit.heard import COUNTS, Heard, ways
-
-Reads = Callable[[Heard, tuple[str, ...]], bool]
+from tests.kit.heard import COUNTS, Heard, Reads, found_true
 
 
 def led_to(heard: Heard) -> Heard | None:
@@ -99,11 +95,4 @@ PLOT_CLAIMS: dict[str, Reads] = {
 
 def of_plot(said: str, heard: Heard) -> str | None:
     """The pattern that reads what is said of the plot itself and finds it true."""
-    for pattern, holds in PLOT_CLAIMS.items():
-        for groups in ways(pattern, said):
-            try:
-                if holds(heard, groups):
-                    return pattern
-            except (OnewholeError, KeyError):
-                continue
-    return None
+    return found_true(PLOT_CLAIMS, said, heard)

@@ -113,11 +113,9 @@ def _lacking(ledger: Ledger, _match: re.Match[str]) -> Fraction:
 
 
 def _end(ledger: Ledger, _match: re.Match[str]) -> Fraction:
-    return _above_zero(_worth(ledger.start) + _sum(ledger)) if ledger.changes else _left(ledger)
-
-
-def _left(ledger: Ledger) -> Fraction:
-    raise KeyError
+    if not ledger.changes:
+        raise KeyError
+    return _above_zero(_worth(ledger.start) + _sum(ledger))
 
 
 def _start(ledger: Ledger, _match: re.Match[str]) -> Fraction:

@@ -84,7 +84,6 @@ FILM_CLAIMS = {
     r"por eso el problema @ da §": "so number {label} comes to {0}",
     r"en el problema @ , §": "so {0}",
     r"(?:(?:por eso|en el problema @ ,) )?(?:el )?número que falta es §": "the missing number is {0}",
-    r"(?:(?:por eso|en el problema @ ,) )?el número que falta es §": "the missing number is {0}",
     r"(?:(?:por eso|en el problema @ ,) )?§ es menor que §": "in number {label}, {0} is less than {1}",
     r"(?:(?:por eso|en el problema @ ,) )?§ es mayor que §": "in number {label}, {0} is greater than {1}",
     r"(?:(?:por eso|en el problema @ ,) )?§ es la misma cantidad que §": "{0} is the same amount as {1}",
@@ -338,15 +337,11 @@ def _named(said: str, places: list[Place], heard: Heard) -> str | None:
     if pattern is None:
         return None
     sizes = {unit.size for number in heard.numbers for unit in number.ladder.units} | {Fraction(1)}
-    sizes |= (
-        {amount.value for line in heard.lines for side in sides(line) for amount in quantities(side)}
-        if said.startswith("separamos")
-        else set()
-    )
-    return pattern if all(_size(place, heard) in sizes for place in places) else None
+    sizes |= {number.value for number in heard.numbers} if said.startswith("separamos") else set()
+    return pattern if all(_size(place) in sizes for place in places) else None
 
 
-def _size(node: Place, heard: Heard) -> Fraction | None:
+def _size(node: Place) -> Fraction | None:
     match node:
         case Said(Quantity() as number):
             return number.value

@@ -5,18 +5,16 @@ product of all digits to the right of it; what is divided at a place is the numb
 quotient so far times the divisor, found by dividing the whole number at once.
 """
 
-from collections.abc import Callable, Iterator
+from collections.abc import Iterator
 from fractions import Fraction
 
 from onewhole.number.quantity import Quantity
 from onewhole.statements.expression import Quotient, Times
 from onewhole.statements.statement import Question
-from tests.kit.column_claims import COLUMN_CLAIMS, PLACE, PLACES, written_at_the_end
+from tests.kit.column_claims import COLUMN_CLAIMS, PLACE, PLACES, factors, written_at_the_end
 from tests.kit.dividing_claims import DIVIDING_CLAIMS
-from tests.kit.heard import COUNTS, Heard
+from tests.kit.heard import COUNTS, Heard, Reads
 from tests.kit.product_claims import PRODUCT_CLAIMS
-
-Reads = Callable[[Heard, tuple[str, ...]], bool]
 
 #: The places of an amount of money by their own names.
 _MONEY = {"dollars": Fraction(1), "dimes": Fraction(1, 10), "cents": Fraction(1, 100)}
@@ -28,15 +26,9 @@ def _size(place: str) -> Fraction:
 
 
 def _factors(heard: Heard) -> tuple[Quantity, Quantity]:
-    """Return both numbers, that with more digits first."""
     assert isinstance(heard.item.statement, Question)
-    asked = heard.item.statement.asked
-    assert isinstance(asked, Times)
-    left, right = asked.left, asked.right
-    assert isinstance(left, Quantity)
-    assert isinstance(right, Quantity)
-    longer = len(str(right.parts)) > len(str(left.parts))
-    return (right, left) if longer else (left, right)
+    assert isinstance(heard.item.statement.asked, Times)
+    return factors(heard.item.statement.asked)
 
 
 def _steps(heard: Heard) -> Iterator[tuple[int, int, int, bool]]:
@@ -126,10 +118,6 @@ def _have(heard: Heard, size: Fraction) -> int:
     return int(number // size - 10 * by * (number // (10 * size) // by))
 
 
-def _places() -> Iterator[Fraction]:
-    yield from PLACES.values()
-
-
 def begins_with(heard: Heard, groups: tuple[str, ...]) -> bool:
     """The first digits that make as much as the divisor, or the ones."""
     count, size = _counted(groups[0])
@@ -151,7 +139,7 @@ def goes(heard: Heard, groups: tuple[str, ...]) -> bool:
     """So many times fits into what is there, and once more does not."""
     digit, by, product, more, again, have = map(COUNTS.__getitem__, groups)
     fits = digit * by == product <= have < more * again == product + by
-    return fits and by == _divided(heard)[1] and any(_have(heard, size) == have for size in _places())
+    return fits and by == _divided(heard)[1] and any(_have(heard, size) == have for size in PLACES.values())
 
 
 def written_over(heard: Heard, groups: tuple[str, ...]) -> bool:
@@ -171,14 +159,14 @@ def leaves(heard: Heard, groups: tuple[str, ...]) -> bool:
     """What is there, less the product, is less than the divisor."""
     have, product, left = map(COUNTS.__getitem__, groups)
     by = _divided(heard)[1]
-    there = any(_have(heard, size) == have for size in _places())
+    there = any(_have(heard, size) == have for size in PLACES.values())
     return there and have - product == left == have % by
 
 
 def brought_down(heard: Heard, groups: tuple[str, ...]) -> bool:
     """A digit of the number, or a zero behind its last one."""
     number, _ = _divided(heard)
-    return any(number // size % 10 == COUNTS[groups[0]] for size in _places())
+    return any(number // size % 10 == COUNTS[groups[0]] for size in PLACES.values())
 
 
 def goes_on(heard: Heard, groups: tuple[str, ...]) -> bool:
@@ -197,7 +185,7 @@ def remains(heard: Heard, groups: tuple[str, ...]) -> bool:
     """What is left in the last place that is divided."""
     left, by = map(COUNTS.__getitem__, groups)
     number, divisor = _divided(heard)
-    return by == divisor > left and any(number // size % by == left for size in _places())
+    return by == divisor > left and any(number // size % by == left for size in PLACES.values())
 
 
 #: What can be claimed of numbers that are multiplied in columns; their rows are added in columns too.

@@ -77,7 +77,8 @@ def run(
     try:
         with book.transaction() as within:
             _keep_days(within, room_number, joined or (), left or ())
-            keep_forms(within, room_number, dict(map(_code_and_form, reads or ())), {})
+            forms = dict(_parted(one, "form", "braille") for one in reads or ())
+            keep_forms(within, room_number, forms, {})
             if night is not None:
                 _keep(within, room_number, night, whom, said)
         lines = tuple(_days(book, room_number) if night is None else _papers(book, room_number, night))
@@ -115,19 +116,17 @@ def _keep_days(book: Store, room_number: int, joined: Sequence[str], left: Seque
 
 
 def _code_and_day(typed: str) -> tuple[str, str]:
-    code, sign, day = typed.partition("=")
-    if not sign:
-        raise InputError(
-            f"“{typed[:20]}” names no day", remedy="Write it as K05=2026-10-01, or K05= for none."
-        )
+    code, day = _parted(typed, "day", "2026-10-01")
     return code, day_in(day).isoformat() if day else ""
 
 
-def _code_and_form(typed: str) -> tuple[str, str]:
-    code, sign, form = typed.partition("=")
+def _parted(typed: str, called: str, such_as: str) -> tuple[str, str]:
+    code, sign, said = typed.partition("=")
     if not sign:
-        raise InputError(f"“{typed[:20]}” names no form", remedy="Write it as K05=braille, or K05= for none.")
-    return code, form
+        raise InputError(
+            f"“{typed[:20]}” names no {called}", remedy=f"Write it as K05={such_as}, or K05= for none."
+        )
+    return code, said
 
 
 def _papers(book: Store, room_number: int, night: int) -> Iterator[str]:

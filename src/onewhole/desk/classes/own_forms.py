@@ -29,7 +29,11 @@ class FormRow:
     @property
     def typed(self) -> str:
         """Return the form as it is typed."""
-        return self.form.value if self.form else AS_THE_CLASS
+        return _typed(self.form)
+
+
+def _typed(form: OwnPage | None) -> str:
+    return form.value if form else AS_THE_CLASS
 
 
 def forms_of_class(book: Store, room_number: int) -> tuple[FormRow, ...]:
@@ -84,10 +88,8 @@ def keep_forms(book: Store, room_number: int, typed: Mapping[str, str], saw: Map
         for code, word in typed.items():
             pupil = here.pupil(code)
             wanted, now = form_typed(word), stand.get(pupil.code)
-            said = (AS_THE_CLASS if form is None else form.value for form in (wanted, now))
             what = f"The form of the pages of {here.shown(pupil.code)}"
-            wants, stands = said
-            if is_to_be_written(what, wants, saw.get(code), stands):
+            if is_to_be_written(what, _typed(wanted), saw.get(code), _typed(now)):
                 keep_own_page(within, room_number, pupil.code, wanted)
                 changed += 1
     return changed
