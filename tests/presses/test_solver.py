@@ -3,14 +3,14 @@ from itertools import product
 
 import numpy as np
 import pytest
+from highspy import HighsModelStatus
 from hypothesis import given
 from scipy import optimize
-from scipy.optimize import OptimizeResult
 
 from onewhole.errors import Fault
 from onewhole.number.program import Limit, Program
 from onewhole.presses import solver
-from onewhole.presses.solver import TooSlowError, bound, solve
+from onewhole.presses.solver import Told, TooSlowError, bound, solve
 from tests.kit.programs import programs
 
 FOUR = Program((3, 2), (1, 9), (Limit("four in all", {0: 1, 1: 1}, most=4),), 2)
@@ -56,27 +56,32 @@ def test_nothing_to_choose() -> None:
     assert bound(Program((), (), (), 0)) == 0
 
 
+def told(status: HighsModelStatus, *counts: float) -> Told:
+    """What the solver may say: how it ended, and the counts if it has any."""
+    return Told(status, np.array(counts) if counts else None, ())
+
+
 @pytest.mark.parametrize(
     ("said", "error", "words"),
     [
-        ({"status": 0, "x": np.array([1.0, 4.0])}, Fault, "the solver's choice does not keep: four in all"),
-        ({"status": 0, "x": np.array([2.0, 0.0])}, Fault, "the solver's choice does not keep: bounds"),
-        ({"status": 1, "x": None}, TooSlowError, "nothing was found in 20 seconds"),
-        ({"status": 4, "x": None}, Fault, "the solver ended with: odd"),
+        (told(HighsModelStatus.kOptimal, 1, 4), Fault, "the solver's choice does not keep: four in all"),
+        (told(HighsModelStatus.kOptimal, 2, 0), Fault, "the solver's choice does not keep: bounds"),
+        (told(HighsModelStatus.kTimeLimit), TooSlowError, "nothing was found in 20 seconds"),
+        (told(HighsModelStatus.kSolveError), Fault, "the solver ended with: kSolveError"),
     ],
 )
 def test_a_word_that_is_not_true_is_not_taken(
-    monkeypatch: pytest.MonkeyPatch, said: dict[str, object], error: type[Exception], words: str
+    monkeypatch: pytest.MonkeyPatch, said: Told, error: type[Exception], words: str
 ) -> None:
     """What the solver says is checked, and what it cannot do is told."""
-    monkeypatch.setattr(optimize, "milp", lambda *_, **__: OptimizeResult(message="odd", **said))
+    monkeypatch.setattr(solver, "run", lambda *_, **__: said)
     with pytest.raises(error, match=words):
         solve(FOUR)
 
 
 def test_a_choice_at_the_end_of_time_says_so(monkeypatch: pytest.MonkeyPatch) -> None:
     """It keeps the limits, and may not be the best."""
-    monkeypatch.setattr(optimize, "milp", lambda *_, **__: OptimizeResult(status=1, x=np.array([0.0, 4.0])))
+    monkeypatch.setattr(solver, "run", lambda *_, **__: told(HighsModelStatus.kTimeLimit, 0, 4))
     found = solve(FOUR)
     assert found is not None
     assert (found.counts, found.gained, found.stopped) == ((0, 4), 8, True)
@@ -84,5 +89,31 @@ def test_a_choice_at_the_end_of_time_says_so(monkeypatch: pytest.MonkeyPatch) ->
 
 def test_without_prices_the_bound_is_far_off_and_true(monkeypatch: pytest.MonkeyPatch) -> None:
     """A solver that gives up costs closeness, never truth."""
-    monkeypatch.setattr(optimize, "linprog", lambda *_, **__: OptimizeResult(status=1))
+    monkeypatch.setattr(solver, "run", lambda *_, **__: told(HighsModelStatus.kTimeLimit))
     assert bound(FOUR) == 3 + 2 * 9
+
+
+@given(programs())
+def test_another_library_finds_as_much(program: Program) -> None:
+    """SciPy's door to a HiGHS of its own gains as much by the same program (reference library)."""
+    if not program.gains:
+        return
+    rows = [[limit.terms.get(at, 0) for at in range(len(program.gains))] for limit in program.limits]
+    least = [-np.inf if limit.least is None else limit.least for limit in program.limits]
+    most = [np.inf if limit.most is None else limit.most for limit in program.limits]
+    other = optimize.milp(
+        [-gain for gain in program.gains],
+        integrality=[1] * program.whole + [0] * (len(program.gains) - program.whole),
+        bounds=optimize.Bounds(0, program.most),
+        constraints=[optimize.LinearConstraint(rows, least, most)] if rows else [],
+    )
+    found = solve(program)
+    assert (found is None) == (other.x is None)
+    if found is not None:
+        assert found.gained == -round(other.fun)
+
+
+def test_nothing_is_printed(capfd: pytest.CaptureFixture[str]) -> None:
+    """The solver writes nothing where a report is written."""
+    solve(FOUR)
+    assert capfd.readouterr() == ("", "")

@@ -1,13 +1,15 @@
-"""The solver: the only module that runs SciPy's HiGHS, in floats; its results are checked exactly."""
+"""The solver: the only module that runs HiGHS, in floats; its results are checked exactly."""
 
+from collections.abc import Sequence
 from dataclasses import dataclass
-from enum import IntEnum
 from fractions import Fraction
 from math import floor
 from typing import NoReturn
 
+import highspy
 import numpy as np
-import scipy  # its parts are loaded when they are first used: half a second that most days do without
+from highspy import Highs, HighsLp, HighsModelStatus, HighsStatus, MatrixFormat, ObjSense
+from numpy.typing import NDArray
 
 from onewhole.errors import Fault, OnewholeError
 from onewhole.number.program import Program
@@ -20,14 +22,6 @@ GRAIN = 1 << 20
 
 class TooSlowError(OnewholeError, TimeoutError):
     """The time was up before any solution was found that keeps the limits."""
-
-
-class _Status(IntEnum):
-    """What SciPy's `milp` and `linprog` end with."""
-
-    BEST = 0
-    STOPPED = 1
-    NONE = 2
 
 
 @dataclass(frozen=True, slots=True)
@@ -47,7 +41,7 @@ def solve(program: Program, *, seconds: int = SECONDS, slack: Fraction = Fractio
 
     ``slack`` is the relative gap to the optimum at which the solver may stop. The counts are rounded and
     checked in whole numbers: Fault when they do not keep a limit. Raises TooSlowError when nothing was found
-    in ``seconds``. The same program gives the same counts with the same SciPy, unless the time is up.
+    in ``seconds``. The same program gives the same counts with the same HiGHS, unless the time is up.
 
     >>> from onewhole.number.program import Limit
     >>> found = solve(Program((3, 2), (1, 9), (Limit("four in all", {0: 1, 1: 1}, most=4),), 2))
@@ -57,22 +51,16 @@ def solve(program: Program, *, seconds: int = SECONDS, slack: Fraction = Fractio
     size = len(program.gains)
     if not size:
         return None if program.broken(()) else Solution((), 0, stopped=False)
-    found = scipy.optimize.milp(
-        -np.array(program.gains, dtype=float),
-        integrality=(np.arange(size) < program.whole).astype(int),
-        bounds=scipy.optimize.Bounds(0, np.array(program.most, dtype=float)),
-        constraints=_constraints(program),
-        options={"time_limit": float(seconds), "mip_rel_gap": float(slack)},
-    )
-    if found.status == _Status.NONE:
+    told = run(_lines(program, program.whole), seconds, float(slack))
+    if told.status == HighsModelStatus.kInfeasible:
         return None
-    if found.x is None:
-        _give_up(found.status, found.message, seconds)
-    counts = tuple(int(count) for count in np.rint(found.x))
+    if told.counts is None:
+        _give_up(told.status, seconds)
+    counts = tuple(int(count) for count in np.rint(told.counts))
     if broken := program.broken(counts):
         msg = f"the solver's choice does not keep: {', '.join(broken)}"
         raise Fault(msg)
-    return Solution(counts, program.gained(counts), stopped=found.status == _Status.STOPPED)
+    return Solution(counts, program.gained(counts), stopped=told.status == HighsModelStatus.kTimeLimit)
 
 
 def bound(program: Program, *, seconds: int = SECONDS) -> int:
@@ -86,52 +74,78 @@ def bound(program: Program, *, seconds: int = SECONDS) -> int:
     >>> bound(Program((3, 2), (1, 9), (Limit("four in all", {0: 1, 1: 1}, most=4),), 2))
     9
     """
-    over = [(at, limit.most, 1) for at, limit in enumerate(program.limits) if limit.most is not None]
-    under = [(at, -limit.least, -1) for at, limit in enumerate(program.limits) if limit.least is not None]
-    sides = [*over, *under]
-    prices = [[0, 0] for _ in program.limits]
-    for (at, _, sign), marginal in zip(sides, _marginals(program, sides, seconds), strict=True):
-        prices[at][sign < 0] = max(0, round(-marginal * GRAIN))
-    return floor(program.bound([(above, below) for above, below in prices], GRAIN))
+    prices = _prices(program, seconds)
+    return floor(program.bound(prices, GRAIN))
 
 
-def _marginals(program: Program, sides: list[tuple[int, int, int]], seconds: int) -> list[float]:
-    """Return the dual price of each side of the limits; zeros where the solver finds none."""
-    if not sides:
-        return []
-    signs = scipy.sparse.diags_array([float(sign) for *_, sign in sides])
-    found = scipy.optimize.linprog(
-        -np.array(program.gains, dtype=float),
-        A_ub=signs @ _rows(program)[[at for at, *_ in sides]],
-        b_ub=[float(most) for _, most, _ in sides],
-        bounds=[(0.0, float(most)) for most in program.most],
-        method="highs",
-        options={"time_limit": float(seconds)},
+def _prices(program: Program, seconds: int) -> list[tuple[int, int]]:
+    """Return for each limit the dual prices of its two sides, in grains; zeros where the solver finds none.
+
+    One number a row is what one more unit on the side that binds would save; its sign says which side it is.
+    """
+    told = run(_lines(program, 0), seconds)
+    if told.status != HighsModelStatus.kOptimal:
+        return [(0, 0)] * len(program.limits)
+    grains = [round(-dual * GRAIN) for dual in told.duals]
+    return [(max(0, one), max(0, -one)) for one in grains]
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Told:
+    """What HiGHS says: how it ended, the counts it found, and a dual price for each limit; all floats."""
+
+    status: HighsModelStatus
+    counts: NDArray[np.float64] | None
+    duals: Sequence[float]
+
+
+def run(lines: HighsLp, seconds: int, gap: float = 0.0) -> Told:
+    """Solve a model on one thread, so that the same model ends with the same counts.
+
+    ``gap`` is the relative gap to the optimum at which a program in whole numbers may stop.
+    """
+    solver = Highs()
+    solver.silent()
+    for option, value in (("threads", 1), ("time_limit", float(seconds)), ("mip_rel_gap", gap)):
+        solver.setOptionValue(option, value)
+    if solver.passModel(lines) == HighsStatus.kError:
+        msg = "the solver does not take the program"
+        raise Fault(msg)
+    solver.run()
+    found = solver.getSolution()
+    counts = np.asarray(found.col_value, dtype=float) if found.value_valid else None
+    return Told(solver.getModelStatus(), counts, tuple(found.row_dual))
+
+
+def _lines(program: Program, whole: int) -> HighsLp:
+    """Return the program as HiGHS takes it, one row a limit; the first ``whole`` counts are whole numbers."""
+    size, limits = len(program.gains), program.limits
+    lines = HighsLp()
+    lines.num_col_, lines.num_row_ = size, len(limits)
+    lines.sense_ = ObjSense.kMinimize
+    lines.col_cost_ = -np.array(program.gains, dtype=float)
+    lines.col_lower_, lines.col_upper_ = np.zeros(size), np.array(program.most, dtype=float)
+    lines.integrality_ = [highspy.HighsVarType.kInteger] * whole + [highspy.HighsVarType.kContinuous] * (
+        size - whole
     )
-    if found.status != _Status.BEST:
-        return [0.0] * len(sides)
-    return [float(marginal) for marginal in found.ineqlin.marginals]
+    lines.row_lower_ = np.array(
+        [-np.inf if limit.least is None else limit.least for limit in limits], dtype=float
+    )
+    lines.row_upper_ = np.array(
+        [np.inf if limit.most is None else limit.most for limit in limits], dtype=float
+    )
+    rows = lines.a_matrix_
+    rows.format_ = MatrixFormat.kRowwise
+    rows.num_col_, rows.num_row_ = size, len(limits)
+    rows.start_ = np.cumsum([0, *(len(limit.terms) for limit in limits)])
+    rows.index_ = np.fromiter((at for limit in limits for at in limit.terms), dtype=np.int32)
+    rows.value_ = np.fromiter((w for limit in limits for w in limit.terms.values()), dtype=float)
+    return lines
 
 
-def _rows(program: Program) -> "scipy.sparse.csr_array":
-    """Return the weights of all limits, one row a limit."""
-    starts = np.cumsum([0, *(len(limit.terms) for limit in program.limits)])
-    places = np.fromiter((at for limit in program.limits for at in limit.terms), dtype=np.int32)
-    weights = np.fromiter((w for limit in program.limits for w in limit.terms.values()), dtype=float)
-    return scipy.sparse.csr_array((weights, places, starts), shape=(len(program.limits), len(program.gains)))
-
-
-def _constraints(program: Program) -> "list[scipy.optimize.LinearConstraint]":
-    if not program.limits:
-        return []
-    least = [-np.inf if limit.least is None else limit.least for limit in program.limits]
-    most = [np.inf if limit.most is None else limit.most for limit in program.limits]
-    return [scipy.optimize.LinearConstraint(_rows(program), least, most)]
-
-
-def _give_up(status: int, message: str, seconds: int) -> NoReturn:
-    if status == _Status.STOPPED:
+def _give_up(status: HighsModelStatus, seconds: int) -> NoReturn:
+    if status == HighsModelStatus.kTimeLimit:
         msg = f"nothing was found in {seconds} seconds"
         raise TooSlowError(msg, remedy="Allow more seconds, or wish for less.")
-    msg = f"the solver ended with: {message}"
+    msg = f"the solver ended with: {status.name}"
     raise Fault(msg)
