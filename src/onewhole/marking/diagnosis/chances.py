@@ -126,6 +126,15 @@ class Chances:
         )
         return max(1, found // SQUARE)
 
+    def rests_on(self, given: Reply, intention: Intention) -> tuple[str, int, int]:
+        """Return all that the chance of a reply rests on beside the reply: alike for most intentions."""
+        if intention == MEANS_UNLISTED:
+            return intention, 0, 0
+        pattern = self.akin.get(intention)
+        own = intention if pattern is None else pattern
+        sort = "meant" if pattern is None else "akin"
+        return sort, self._meant(given, own), self.beside[own].get(given, 0)
+
     def fits(self, given: Reply, intention: Intention) -> bool:
         """Say whether a reply is what an intention leads to when nothing slips."""
         if intention == MEANS_UNLISTED or intention in self.akin:

@@ -79,9 +79,14 @@ def column(
     """
     meant = acting(hypotheses, table) if meaning is None else meaning
     right = _of_ways(table, given, MEANS_RIGHT, STEADY)
-    steady: dict[Intention | None, list[int]] = {None: right} | {
-        key: _turning(table, given, key, right) for key in set(meant) if key is not None
-    }
+    steady: dict[Intention | None, list[int]] = {None: right}
+    alike: dict[tuple[str, int, int], list[int]] = {}
+    for key in set(meant):
+        if key is not None:
+            rests_on = table.rests_on(given, key)
+            if rests_on not in alike:
+                alike[rests_on] = _turning(table, given, key, right)
+            steady[key] = alike[rests_on]
     reliabilities = {
         reliability: 2 * _of_ways(table, given, MEANS_RIGHT, ways)
         for reliability, ways in WAYS_BY_RELIABILITY.items()
