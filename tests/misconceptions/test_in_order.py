@@ -7,7 +7,7 @@ from onewhole.languages.english.asks import ask_told
 from onewhole.languages.english.thoughts import thought_told
 from onewhole.misconceptions.asks.sizes import WhichPieces
 from onewhole.misconceptions.catalogue import by_id, shows
-from onewhole.misconceptions.pattern import luck
+from onewhole.misconceptions.pattern import Luck
 from onewhole.notations.sentences.text import text_of
 from onewhole.notations.text import text
 from onewhole.statements.reading import read_statement
@@ -52,7 +52,7 @@ def test_what_an_idea_cannot_show(pattern: str, typed: str, lucky: bool) -> None
     """Where it says nothing, makes no order or calls unequal numbers equal; and right by luck."""
     statement = read_statement(typed)
     assert by_id(pattern).slip(statement) is None
-    assert luck(by_id(pattern), statement) is lucky
+    assert (by_id(pattern).meets(statement) is Luck.RIGHT) is lucky
 
 
 def test_the_question_is_about_the_first_two_that_are_compared_wrongly() -> None:

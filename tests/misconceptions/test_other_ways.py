@@ -4,7 +4,7 @@ import pytest
 
 from onewhole.misconceptions.attempt import Outcome
 from onewhole.misconceptions.catalogue import by_id
-from onewhole.misconceptions.pattern import luck
+from onewhole.misconceptions.pattern import Luck
 from onewhole.misconceptions.slip import Slip
 from onewhole.notations.text import text
 from onewhole.statements.reading import read_statement
@@ -92,4 +92,4 @@ def test_the_false_line_carries_no_reason() -> None:
 )
 def test_luck(key: str, problem: str, lucky: bool) -> None:
     """A pattern that applies and still gives the right answer is right by luck."""
-    assert luck(by_id(key), read_statement(problem)) == lucky
+    assert (by_id(key).meets(read_statement(problem)) is Luck.RIGHT) == lucky

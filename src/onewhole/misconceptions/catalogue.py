@@ -6,7 +6,7 @@ from itertools import groupby
 from types import MappingProxyType
 
 from onewhole.errors import InputError
-from onewhole.misconceptions.pattern import Pattern
+from onewhole.misconceptions.pattern import Luck, Pattern
 from onewhole.misconceptions.patterns.adding import ADDING
 from onewhole.misconceptions.patterns.column_answers import COLUMN_ANSWERS
 from onewhole.misconceptions.patterns.column_payments import COLUMN_PAYMENTS
@@ -124,13 +124,20 @@ def by_id(key: str) -> Pattern:
 
 
 @lru_cache(maxsize=256)
+def met(statement: Statement) -> tuple[tuple[str, Slip | Luck], ...]:
+    """Return what this problem shows of each pattern that applies, or that it is right by luck.
+
+    In the order of the ids. What was asked for last is kept: the problems of a page are asked for again and
+    again.
+    """
+    return tuple((pattern.id, one) for pattern in patterns() if (one := pattern.meets(statement)))
+
+
 def shows(statement: Statement) -> tuple[Slip, ...]:
     """Return what each pattern that this problem can show would write, in the order of the ids.
-
-    What was asked for last is kept: the problems of a page are asked for again and again.
 
     >>> from onewhole.statements.reading import read_statement
     >>> [slip.pattern for slip in shows(read_statement("3/8 + 2/8"))]
     ['P01', 'P06', 'P07', 'P08', 'P09', 'B12', 'B13']
     """
-    return tuple(slip for pattern in patterns() if (slip := pattern.slip(statement)))
+    return tuple(one for _, one in met(statement) if isinstance(one, Slip))

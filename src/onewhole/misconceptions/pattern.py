@@ -67,6 +67,18 @@ class Example:
     wrong: str
 
 
+class Luck(Enum):
+    """A pattern applies and still gives the right answer, so that the answer is no evidence.
+
+    >>> from onewhole.misconceptions.catalogue import by_id
+    >>> from onewhole.statements.reading import read_statement
+    >>> by_id("A28").meets(read_statement("7 2/6 - 3 5/6"))
+    <Luck.RIGHT: 'right by luck'>
+    """
+
+    RIGHT = "right by luck"
+
+
 @dataclass(frozen=True, slots=True)
 class Pattern:
     """One error pattern.
@@ -113,12 +125,19 @@ class Pattern:
         """Return the working with its one false line, or None when this problem cannot show the pattern.
 
         It cannot when the pattern does not apply, when it would need a count below zero, and when the
-        answer comes out right by luck (:func:`luck`).
+        answer comes out right by luck (:class:`Luck`).
         """
+        met = self.meets(statement)
+        return met if isinstance(met, Slip) else None
+
+    def meets(self, statement: Statement) -> "Slip | Luck | None":
+        """Return what becomes of a problem: the slip that it shows, luck, or None where it does not apply."""
         tried = _tried(self, statement)
-        if tried is None or _right(tried) != self.of_form:
+        if tried is None:
             return None
-        return Slip(self.id, tried.lines, tried.wrote, tried.also, self.of_form)
+        if _right(tried) == self.of_form:
+            return Slip(self.id, tried.lines, tried.wrote, tried.also, self.of_form)
+        return None if self.of_form else Luck.RIGHT
 
     def case(self, statement: Statement) -> Case | None:
         """Return a problem with what the pattern writes on it, or None when it cannot show the pattern.
@@ -145,18 +164,6 @@ class Pattern:
             msg = f"the example of {self.id} does not show it"
             raise LookupError(msg)
         return case
-
-
-def luck(pattern: Pattern, statement: Statement) -> bool:
-    """Say whether a pattern applies and still gives the right answer, so that the answer is no evidence.
-
-    >>> from onewhole.misconceptions.catalogue import by_id
-    >>> from onewhole.statements.reading import read_statement
-    >>> luck(by_id("A28"), read_statement("7 2/6 - 3 5/6"))
-    True
-    """
-    tried = _tried(pattern, statement)
-    return tried is not None and not pattern.of_form and _right(tried)
 
 
 def _tried(pattern: Pattern, statement: Statement) -> Attempt | None:

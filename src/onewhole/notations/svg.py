@@ -91,7 +91,8 @@ def mm(value: Fraction) -> str:
     >>> mm(Fraction(25, 6)), mm(Fraction(-1, 8)), mm(Fraction(12))
     ('4.167', '-0.125', '12')
     """
-    thousandths = (2000 * value + 1) // 2
+    below = value.denominator
+    thousandths = (2000 * value.numerator + below) // (2 * below)
     wholes, rest = divmod(abs(thousandths), 1000)
     written = f"{wholes}.{rest:03}".rstrip("0").rstrip(".")
     return f"-{written}" if thousandths < 0 else written

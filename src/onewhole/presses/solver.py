@@ -104,7 +104,7 @@ def run(lines: HighsLp, seconds: int, gap: float = 0.0) -> Told:
 
     ``gap`` is the relative gap to the optimum at which a program in whole numbers may stop.
     """
-    solver = Highs()
+    solver = Highs()  # type: ignore[no-untyped-call] # its constructor has no types
     solver.silent()
     for option, value in (("threads", 1), ("time_limit", float(seconds)), ("mip_rel_gap", gap)):
         solver.setOptionValue(option, value)

@@ -1,13 +1,14 @@
 """Numbers that hide what a pupil thinks: answers that several patterns share, and answers right by luck."""
 
 from collections import defaultdict
-from collections.abc import Sequence
+from collections.abc import Iterable
 from dataclasses import dataclass
 from functools import lru_cache
+from typing import assert_never
 
 from onewhole.misconceptions.attempt import Outcome
-from onewhole.misconceptions.catalogue import by_id, patterns, shows
-from onewhole.misconceptions.pattern import Family, Pattern, luck
+from onewhole.misconceptions.catalogue import by_id, met, patterns
+from onewhole.misconceptions.pattern import Family, Luck
 from onewhole.misconceptions.slip import Slip
 from onewhole.statements.statement import Statement
 from onewhole.working.strategies.columns import COLUMNS
@@ -80,31 +81,35 @@ def core_traps(statement: Statement) -> Traps:
     >>> core_traps(asked) == traps(asked).core
     True
     """
-    slips = [slip for pattern in _CORE if (slip := pattern.slip(statement))]
-    return _traps(statement, slips, _CORE)
+    return _traps((pattern.id, one) for pattern in _CORE if (one := pattern.meets(statement)))
 
 
-def traps(statement: Statement, shown: Sequence[Slip] | None = None) -> Traps:
+def traps(statement: Statement) -> Traps:
     """Return what the numbers of a statement show and hide.
 
     Two patterns are alike here when the answers they write are written the same (4 8/5 is not 5 3/5).
-    ``shown`` are the slips of :func:`onewhole.misconceptions.catalogue.shows`, where they are known already.
 
     >>> from onewhole.statements.reading import read_statement
     >>> found = traps(read_statement("5 1/8 - 2 5/8"))
     >>> any({"A01", "A02"} <= set(group) for group in found.alike)
     True
     """
-    slips = shows(statement) if shown is None else shown
-    return _traps(statement, slips, patterns())
+    return _traps(met(statement))
 
 
-def _traps(statement: Statement, slips: Sequence[Slip], among: Sequence[Pattern]) -> Traps:
-    """Group slips by what they write; only patterns that show nothing can be right by luck."""
-    shown = {slip.pattern for slip in slips}
-    lucky = tuple(one.id for one in among if one.id not in shown and luck(one, statement))
+def _traps(met: Iterable[tuple[str, Slip | Luck]]) -> Traps:
+    """Group what is met by what it writes; patterns that are right by luck stand by themselves."""
+    shown: list[str] = []
+    lucky: list[str] = []
     wrote: dict[Outcome, list[str]] = defaultdict(list)
-    for slip in slips:
-        wrote[slip.wrote].append(slip.pattern)
+    for key, one in met:
+        match one:
+            case Slip():
+                shown.append(key)
+                wrote[one.wrote].append(key)
+            case Luck():
+                lucky.append(key)
+            case _:
+                assert_never(one)
     alike = tuple(tuple(group) for group in wrote.values() if len(group) > 1)
-    return Traps(tuple(slip.pattern for slip in slips), alike, lucky)
+    return Traps(tuple(shown), alike, tuple(lucky))

@@ -123,7 +123,7 @@ class WorkedProblem:
     @cached_property
     def traps(self) -> Traps:
         """Return what the numbers show and hide."""
-        return traps(self.statement, self.slips)
+        return traps(self.statement)
 
     @property
     def minutes(self) -> Fraction:

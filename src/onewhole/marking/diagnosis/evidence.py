@@ -12,7 +12,7 @@ from onewhole.marking.reading.expected import Expected, Ids
 from onewhole.marking.reading.mark import ClassMarks, PupilMarks, Verdict
 from onewhole.misconceptions.attempt import Outcome
 from onewhole.misconceptions.catalogue import by_id
-from onewhole.misconceptions.pattern import luck
+from onewhole.misconceptions.pattern import Luck
 from onewhole.statements.statement import Statement
 
 
@@ -102,4 +102,6 @@ def exactly(asked: Expected, here: Reply | None, key: Intention) -> bool:
 
 
 def _lucky(sets: Sequence[Hypothesis], statement: Statement) -> bool:
-    return any(luck(by_id(key), statement) for key in {key for one in sets for key in one.patterns})
+    return any(
+        by_id(key).meets(statement) is Luck.RIGHT for key in {key for one in sets for key in one.patterns}
+    )
