@@ -6,7 +6,7 @@ from itertools import product
 import pytest
 
 from onewhole.misconceptions.catalogue import patterns
-from onewhole.misconceptions.pattern import luck
+from onewhole.misconceptions.pattern import Luck
 from onewhole.statements.reading import read_statement
 from onewhole.statements.statement import Relation
 from tests.agreement.by_definition_signs import amount, sign, signs
@@ -43,7 +43,7 @@ def test_comparisons_agree(space: str) -> None:
         wanted, true = signs(left, right), sign(amount(left), amount(right))
         slips = {pattern.id: slip.wrote for pattern in SIGNS if (slip := pattern.slip(statement))}
         assert slips == {key: Relation(said) for key, said in wanted.items() if said != true}, (left, right)
-        lucky = {pattern.id for pattern in SIGNS if luck(pattern, statement)}
+        lucky = {pattern.id for pattern in SIGNS if pattern.meets(statement) is Luck.RIGHT}
         assert lucky == {key for key, said in wanted.items() if said == true}, (left, right)
         done.update(slips.keys())
     found = {

@@ -8,7 +8,7 @@ from itertools import product
 import pytest
 
 from onewhole.misconceptions.catalogue import patterns, shows
-from onewhole.misconceptions.pattern import luck
+from onewhole.misconceptions.pattern import Luck
 from onewhole.notations.text import text
 from onewhole.number.ladder import measure
 from onewhole.number.quantity import Quantity, trimmed, whole
@@ -48,7 +48,7 @@ def test_sums_agree(largest: int, shown: int) -> None:
         wanted = answers(first, second)
         wrote = {slip.pattern: slip.wrote for slip in shows(statement)}
         assert wrote == {key: whole(n) for key, n in wanted.items() if n != first + second}, (first, second)
-        lucky = {pattern.id for pattern in SUMS if luck(pattern, statement)}
+        lucky = {pattern.id for pattern in SUMS if pattern.meets(statement) is Luck.RIGHT}
         assert lucky == {key for key, n in wanted.items() if n == first + second}, (first, second)
         done.update(wrote.keys())
     print(largest, dict(done))

@@ -14,7 +14,7 @@ import pytest
 
 from onewhole.misconceptions.attempt import answer_claim
 from onewhole.misconceptions.catalogue import by_id, patterns, shows
-from onewhole.misconceptions.pattern import luck
+from onewhole.misconceptions.pattern import Luck
 from onewhole.statements.reading import read_answer, read_statement
 from tests.agreement.by_definition import subtracted
 
@@ -61,7 +61,7 @@ def test_as_many_patterns_are_told_apart(problem: str, own: int, lucky: int) -> 
     slips = [slip for pattern in kept if (slip := pattern.slip(statement))]
     times = Counter(answer_claim(slip.wrote) for slip in slips)
     assert sum(times[answer_claim(slip.wrote)] == 1 for slip in slips) == own
-    assert sum(luck(pattern, statement) for pattern in kept) == lucky
+    assert sum(pattern.meets(statement) is Luck.RIGHT for pattern in kept) == lucky
 
 
 #: Problem, right answer, pattern and what only that pattern writes. Chosen by computing all patterns.

@@ -10,7 +10,7 @@ import pytest
 
 from onewhole.misconceptions.attempt import answer_claim, line_claim
 from onewhole.misconceptions.catalogue import by_id, patterns, shows
-from onewhole.misconceptions.pattern import luck
+from onewhole.misconceptions.pattern import Luck
 from onewhole.notations.text import text
 from onewhole.number.impossible import Impossible
 from onewhole.number.quantity import Quantity
@@ -144,7 +144,7 @@ def test_a_trap_hides_one_pattern_behind_another(problem: str, one: str, other: 
 
 def test_tenths_hide_ten() -> None:
     """In tenths, regrouping as ten is right, so nothing shows; in fifths it only looks different from A02."""
-    assert luck(by_id("A04"), read_statement("4 1/10 - 2 8/10"))
+    assert by_id("A04").meets(read_statement("4 1/10 - 2 8/10")) is Luck.RIGHT
     assert by_id("A04").slip(read_statement("4 1/10 - 2 8/10")) is None
     fifths = {slip.pattern: slip.wrote for slip in shows(read_statement("9 3/5 - 5 4/5"))}
     assert answer_claim(fifths["A04"]) == answer_claim(fifths["A02"])
@@ -156,7 +156,7 @@ def test_an_example_for_showing_hides_two() -> None:
     statement = read_statement("7 2/6 - 3 5/6")
     found = {slip.pattern: slip.wrote for slip in shows(statement)}
     assert found["A01"] == found["A02"] == read_answer("4 3/6")
-    assert [key for key in ("A03", "A28") if luck(by_id(key), statement)] == ["A03", "A28"]
+    assert [key for key in ("A03", "A28") if by_id(key).meets(statement) is Luck.RIGHT] == ["A03", "A28"]
 
 
 def test_without_regrouping_the_first_nine_say_nothing() -> None:

@@ -10,7 +10,7 @@ from scipy import optimize
 from onewhole.errors import Fault
 from onewhole.number.program import Limit, Program
 from onewhole.presses import solver
-from onewhole.presses.solver import Told, TooSlowError, bound, solve
+from onewhole.presses.solver import SolverEnd, TooSlowError, bound, solve
 from tests.kit.programs import programs
 
 FOUR = Program((3, 2), (1, 9), (Limit("four in all", {0: 1, 1: 1}, most=4),), 2)
@@ -56,9 +56,9 @@ def test_nothing_to_choose() -> None:
     assert bound(Program((), (), (), 0)) == 0
 
 
-def told(status: HighsModelStatus, *counts: float) -> Told:
+def told(status: HighsModelStatus, *counts: float) -> SolverEnd:
     """What the solver may say: how it ended, and the counts if it has any."""
-    return Told(status, np.array(counts) if counts else None, ())
+    return SolverEnd(status, np.array(counts) if counts else None, ())
 
 
 @pytest.mark.parametrize(
@@ -71,7 +71,7 @@ def told(status: HighsModelStatus, *counts: float) -> Told:
     ],
 )
 def test_a_word_that_is_not_true_is_not_taken(
-    monkeypatch: pytest.MonkeyPatch, said: Told, error: type[Exception], words: str
+    monkeypatch: pytest.MonkeyPatch, said: SolverEnd, error: type[Exception], words: str
 ) -> None:
     """What the solver says is checked, and what it cannot do is told."""
     monkeypatch.setattr(solver, "run", lambda *_, **__: said)

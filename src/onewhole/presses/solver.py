@@ -91,7 +91,7 @@ def _prices(program: Program, seconds: int) -> list[tuple[int, int]]:
 
 
 @dataclass(frozen=True, slots=True, eq=False)
-class Told:
+class SolverEnd:
     """What HiGHS says: how it ended, the counts it found, and a dual price for each limit; all floats."""
 
     status: HighsModelStatus
@@ -99,7 +99,7 @@ class Told:
     duals: Sequence[float]
 
 
-def run(lines: HighsLp, seconds: int, gap: float = 0.0) -> Told:
+def run(lines: HighsLp, seconds: int, gap: float = 0.0) -> SolverEnd:
     """Solve a model on one thread, so that the same model ends with the same counts.
 
     ``gap`` is the relative gap to the optimum at which a program in whole numbers may stop.
@@ -114,7 +114,7 @@ def run(lines: HighsLp, seconds: int, gap: float = 0.0) -> Told:
     solver.run()
     found = solver.getSolution()
     counts = np.asarray(found.col_value, dtype=float) if found.value_valid else None
-    return Told(solver.getModelStatus(), counts, tuple(found.row_dual))
+    return SolverEnd(solver.getModelStatus(), counts, tuple(found.row_dual))
 
 
 def _lines(program: Program, whole: int) -> HighsLp:
