@@ -6,7 +6,7 @@ from pathlib import Path
 import pytest
 
 from onewhole.web.access.guard import POLICY
-from onewhole.web.http.templates import static
+from onewhole.web.http.static_files import static
 from tests.kit.doors import Opened, opened
 
 

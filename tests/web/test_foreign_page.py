@@ -10,6 +10,7 @@ import pytest
 from playwright.sync_api import BrowserContext
 
 from onewhole.desk.classes.class_records import rooms
+from onewhole.web.http.static_files import static
 from tests.kit.browsers import NEEDS_CHROMIUM, chromium
 from tests.kit.doors import Served, served
 from tests.kit.rounds import lived_in
@@ -28,7 +29,7 @@ TRIES = {
         s.src = 'DOOR/mine/1/night/3/marking/now'; s.onload = () => done('loaded');
         s.onerror = () => done(''); document.head.append(s); })""",
     "show a picture": """new Promise(done => { const i = new Image(); i.onload = () => done('loaded');
-        i.onerror = () => done(''); i.src = 'DOOR/static/kite.svg'; })""",
+        i.onerror = () => done(''); i.src = 'DOORKITE'; })""".replace("KITE", static("kite.svg")),
     "send blindly": """fetch('DOOR/mine/1/class/name', {method: 'POST', mode: 'no-cors',
         credentials: 'include', body: new URLSearchParams({name: 'Taken', csrf_token: 'guessed'})})
         .then(r => r.type === 'opaque' ? '' : r.text())""",

@@ -2,8 +2,6 @@
 
 from collections.abc import Awaitable, Callable, Iterator, Sequence
 from dataclasses import replace
-from importlib.resources import files
-from pathlib import Path
 from typing import assert_never
 
 from starlette.applications import Starlette
@@ -11,7 +9,6 @@ from starlette.exceptions import HTTPException
 from starlette.requests import Request
 from starlette.responses import Response
 from starlette.routing import BaseRoute, Mount, Route
-from starlette.staticfiles import StaticFiles
 from starlette.types import ASGIApp
 
 from onewhole.desk.keep.error_location import error_location
@@ -21,7 +18,7 @@ from onewhole.web.app import App
 from onewhole.web.http.addresses import Addresses
 from onewhole.web.http.handling import PageMount, PageRoute, respond, whole_routes
 from onewhole.web.http.refusal_page import refusal_page
-from onewhole.web.http.templates import FONTS
+from onewhole.web.http.static_files import static_routes
 from onewhole.web.routes import TABLE
 
 
@@ -37,14 +34,11 @@ def asgi_app(
     ``entry`` are the routes that open a session; left out, the one-time login link.
     """
     addresses = Addresses.of((one.page, one.path) for one in whole_routes(routes))
-    static = Path(str(files("onewhole.web") / "static"))
-    letters = StaticFiles(packages=[(font, "files") for font in FONTS])
     inner = Starlette(
         routes=[
             *(login_link_routes(access) if entry is None else entry),
             *_routes(routes, app, addresses),
-            Mount("/static", StaticFiles(directory=static)),
-            Mount("/letters", letters),
+            *static_routes(),
         ],
         exception_handlers={HTTPException: _not_there, Exception: _fault},
     )

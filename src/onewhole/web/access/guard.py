@@ -33,7 +33,7 @@ _SAFE = frozenset({"GET", "HEAD"})
 _KNOWN = _SAFE | {"POST"}
 #: What may be loaded without a session: signing in, and the styles and fonts of that page.
 OPEN = ("/open", "/sign-in")
-OPEN_FOLDERS = ("/static/", "/letters/")
+OPEN_FOLDER = "/static/"
 #: How the addresses end that our scripts ask again and again by themselves: that is no use of a session.
 POLLED = "/now"
 #: An address is this long at most, and what follows its question mark.
@@ -105,7 +105,7 @@ class Guard:
         is_use = scope["method"] not in _SAFE or not scope["path"].endswith(POLLED)
         csrf_token = self.access.sessions.csrf_token(self.access.cookie_of(headers), is_use=is_use)
         scope["csrf_token"] = csrf_token or ""
-        if csrf_token is None and scope["path"] not in OPEN and not scope["path"].startswith(OPEN_FOLDERS):
+        if csrf_token is None and scope["path"] not in OPEN and not scope["path"].startswith(OPEN_FOLDER):
             await self._no_session(scope, receive, self._with_headers(send))
             return
         try:

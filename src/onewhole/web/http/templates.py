@@ -3,14 +3,11 @@
 from collections.abc import Mapping
 from functools import cache
 from gettext import NullTranslations
-from hashlib import sha256
-from importlib.resources import files
 
 from jinja2 import Environment, PackageLoader, StrictUndefined
 from markupsafe import Markup
 
-#: Where the letters of the screen come from: those of the printed pages.
-FONTS = ("fontpkg_lexend", "fontpkg_atkinson_hyperlegible")
+from onewhole.web.http.static_files import static
 
 
 def environment(translations: NullTranslations) -> Environment:
@@ -45,17 +42,6 @@ def name(text: object) -> Markup:
     Markup('<bdi>&lt;script&gt;</bdi>')
     """
     return Markup("<bdi>{}</bdi>").format(text)
-
-
-@cache
-def static(file: str) -> str:
-    """Return the address of one of our files; it changes when the file does.
-
-    >>> static("look.css").startswith("/static/look.css?")
-    True
-    """
-    content = files("onewhole.web").joinpath("static", file).read_bytes()
-    return f"/static/{file}?{sha256(content).hexdigest()[:12]}"
 
 
 def rendered(template: str, words: Mapping[str, object]) -> str:
