@@ -94,9 +94,9 @@ def large(truth: Point, cells: Cells, q: QMatrix, folder: Path) -> None:
 def memory(truth: Point, cells: Cells, q: QMatrix, folder: Path, q_file: Path) -> None:
     """Print how much memory processes take that read and fit so many pupils, and print them all as JSON."""
     verb = "from onewhole.cli.main import main; raise SystemExit(main())"
-    bare = process_megabytes([sys.executable, "-c", "import numpy, scipy.linalg"])
+    bare = process_megabytes([sys.executable, "-c", "import numpy.linalg"])
     print(f"{'memory of a process':42} {'MB':>8}")
-    print(f"{'NumPy and SciPy alone':42} {bare:8.0f}")
+    print(f"{'NumPy alone':42} {bare:8.0f}")
     for pupils in SIZES:
         file = drawn(truth, cells, q, pupils, folder)
         command = [sys.executable, "-c", verb, "skills", str(file), str(q_file), "--starts", "1", "--json"]

@@ -9,19 +9,16 @@ from functools import cache
 from pathlib import Path
 
 import numpy as np
-import scipy
 
-#: The packages that bring an OpenBLAS of their own along, where it lies beside each, and what its functions
-#: are called there: from their built packages; where it is called otherwise, nothing is set.
-LIBRARIES = (
-    (np.__file__, "numpy.libs", "scipy_openblas_get_num_threads64_", "scipy_openblas_set_num_threads64_"),
-    (scipy.__file__, "scipy.libs", "scipy_openblas_get_num_threads", "scipy_openblas_set_num_threads"),
-)
+#: Where the OpenBLAS lies that NumPy brings along, and what its functions are called there: from its built
+#: packages; where it is called otherwise, nothing is set.
+BESIDE = "numpy.libs"
+ASKED, SET_BY = "scipy_openblas_get_num_threads64_", "scipy_openblas_set_num_threads64_"
 
 
 @contextmanager
 def one_thread() -> Iterator[None]:
-    """Let NumPy and SciPy work on one thread within; where their libraries are others, nothing is changed.
+    """Let NumPy work on one thread within; where its library is another, nothing is changed.
 
     >>> with one_thread():
     ...     float(np.eye(2).trace())
@@ -41,14 +38,13 @@ def one_thread() -> Iterator[None]:
 def _threads() -> tuple[tuple[Callable[[], int], Callable[[int], None]], ...]:
     """Return for each library how many threads are asked for and set."""
     found = []
-    for package, beside, asked, set_by in LIBRARIES:
-        folder = Path(package).parent
-        for place in (folder.parent / beside, folder / ".dylibs"):
-            for file in sorted(place.glob("*openblas*")):
-                library = ctypes.CDLL(str(file))
-                ask = getattr(library, asked, None)
-                give = getattr(library, set_by, None)
-                if ask is not None and give is not None:
-                    ask.restype, give.argtypes, give.restype = ctypes.c_int, (ctypes.c_int,), None
-                    found.append((ask, give))
+    folder = Path(np.__file__).parent
+    for place in (folder.parent / BESIDE, folder / ".dylibs"):
+        for file in sorted(place.glob("*openblas*")):
+            library = ctypes.CDLL(str(file))
+            ask = getattr(library, ASKED, None)
+            give = getattr(library, SET_BY, None)
+            if ask is not None and give is not None:
+                ask.restype, give.argtypes, give.restype = ctypes.c_int, (ctypes.c_int,), None
+                found.append((ask, give))
     return tuple(found)

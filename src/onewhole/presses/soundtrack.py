@@ -2,14 +2,13 @@
 
 from collections.abc import Iterator, Mapping
 from fractions import Fraction
-from math import gcd
 from types import MappingProxyType
 from typing import Final
 
 import numpy as np
-import scipy  # its parts are loaded when they are first used: a second that most days do without
 
 from onewhole.notations.sentences.text import sentence_text
+from onewhole.presses.resampling import resampled
 from onewhole.presses.sound import Samples, Sound
 from onewhole.sentences.sentence import Sentence
 from onewhole.walkthroughs.timeline import Timeline
@@ -39,7 +38,7 @@ def soundtrack(
     ready: dict[int, Samples] = {}
     for name, sound, start in _places(timeline, chapters, sentences):
         if id(sound) not in ready:
-            ready[id(sound)] = _at_rate(sound)
+            ready[id(sound)] = resampled(sound, RATE).samples
         samples, first = ready[id(sound)], _whole(start * RATE)
         if first + len(samples) > len(track):
             raise ValueError(f"The sound of {name!r} goes on after the end of the film.")
@@ -72,13 +71,3 @@ def _put(place: Samples, samples: Samples) -> None:
         part = slice(at, at + RATE)
         both = place[part].astype(np.int32) + samples[part]
         place[part] = both.clip(-32_768, 32_767)
-
-
-def _at_rate(sound: Sound) -> Samples:
-    """Return the samples at 48000 a second; at most one sample longer than before."""
-    if sound.rate == RATE:
-        return sound.samples
-    common = gcd(RATE, sound.rate)
-    wave = scipy.signal.resample_poly(sound.samples.astype(np.float64), RATE // common, sound.rate // common)
-    resampled: Samples = np.rint(wave).clip(-32_768, 32_767).astype(np.int16)
-    return resampled

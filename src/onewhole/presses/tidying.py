@@ -10,11 +10,11 @@ from fractions import Fraction
 from typing import Final
 
 import numpy as np
-import scipy  # its parts are loaded when they are first used
 from numpy.typing import NDArray
 
 from onewhole.errors import InputError
 from onewhole.presses.decoder import RATE
+from onewhole.presses.resampling import filtered
 from onewhole.presses.sound import Sound
 
 #: Loudness units below full scale that a recording gets, and its highest peak, in decibels.
@@ -83,7 +83,7 @@ def tidied(sound: Sound, wishes: Collection[Tidy]) -> Sound:
 def loudness(samples: NDArray[np.int16]) -> float:
     """Return the loudness of one channel at 48,000 samples a second, in LUFS; -70 for silence."""
     wave = samples.astype(np.float64) / 32_768
-    heard = scipy.signal.sosfilt([_SHELF, _HIGH], wave)
+    heard = filtered(wave, RATE, (_SHELF, _HIGH))
     block, step = int(_BLOCK * RATE), int(_STEP * RATE)
     sums = np.concatenate(([0.0], np.cumsum(heard * heard)))
     starts = np.arange(0, max(1, len(wave) - block + 1), step)

@@ -9,13 +9,12 @@ from subprocess import Popen
 from typing import Final
 
 import msgspec
-import numpy as np
-import scipy  # its parts are loaded when they are first used
 
 from onewhole.errors import OnewholeError
 from onewhole.notations.sentences.listened import Listened
 from onewhole.presses.limited import limited
 from onewhole.presses.listening.listener import FRAMES, RATE, Comparing, Graph, listen_for_parent
+from onewhole.presses.resampling import resampled
 from onewhole.presses.sound import Sound
 from onewhole.walkthroughs.listening.grammar import grammar
 from onewhole.walkthroughs.listening.slips import HeardOtherwise, doubts, followed
@@ -107,11 +106,7 @@ def _listener(sound: Sound) -> Iterator["Popen[bytes]"]:
 
 def at_16_000(sound: Sound) -> bytes:
     """Return the samples of a sound, 16,000 a second."""
-    if sound.rate == RATE:
-        return sound.samples.tobytes()
-    common = np.gcd(sound.rate, RATE)
-    wave = scipy.signal.resample_poly(sound.samples.astype(np.float32), RATE // common, sound.rate // common)
-    return bytes(np.rint(wave).clip(-32_768, 32_767).astype(np.int16).tobytes())
+    return resampled(sound, RATE).samples.tobytes()
 
 
 def _send(process: "Popen[bytes]", message: bytes) -> None:

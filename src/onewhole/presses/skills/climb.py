@@ -11,7 +11,6 @@ import math
 from dataclasses import dataclass
 
 import numpy as np
-import scipy
 
 from onewhole.presses.skills.bounds import Free, bounded, free_at
 from onewhole.presses.skills.cells import Cells, Floats
@@ -123,7 +122,7 @@ def _step(cells: Cells, rows: RowArrays, here: _Place, curved: Floats, damping: 
     while damping <= CURVED_WRONG:
         try:
             step = _solved(inner + np.diag(damping * scale), steep[free.places], here.point, free, cells)
-        except scipy.linalg.LinAlgError:
+        except np.linalg.LinAlgError:
             damping *= STIFFENED
             continue
         point = bounded(cells, here.point.moved(step))
@@ -152,7 +151,9 @@ def _solved(damped: Floats, steep: Floats, point: Point, free: Free, cells: Cell
 
 
 def _solve(square: Floats, right: Floats) -> Floats:
-    return np.asarray(scipy.linalg.cho_solve(scipy.linalg.cho_factor(square, check_finite=False), right))
+    """Solve for a square that is positive definite. Raises LinAlgError where it is not."""
+    np.linalg.cholesky(square)
+    return np.asarray(np.linalg.solve(square, right), dtype=np.float64)
 
 
 def _summit(here: _Place, pupils: float, steps: int, *, reached: bool) -> Summit:

@@ -1,7 +1,6 @@
 """Standard errors at a summit: the inverse of the observed information over what is free."""
 
 import numpy as np
-import scipy
 
 from onewhole.presses.skills.bounds import free_at
 from onewhole.presses.skills.cells import Cells, Floats
@@ -33,7 +32,7 @@ def standard_errors(cells: Cells, rows: RowArrays, point: Point) -> Floats:
     turn[rest] -= moving >= count
     information = turn.T @ curved @ turn
     scale = np.sqrt(np.maximum(np.diag(information), 1e-300))
-    values, vectors = scipy.linalg.eigh(information / np.outer(scale, scale))
+    values, vectors = np.linalg.eigh(information / np.outer(scale, scale))
     settled = values > FLAT
     spread = turn @ (vectors[:, settled] / scale[:, None] / np.sqrt(values[settled]))
     errors = np.sqrt((spread**2).sum(axis=1))
