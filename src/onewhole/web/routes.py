@@ -8,6 +8,7 @@ from onewhole.web.pages import (
     class_days,
     class_forms,
     class_page,
+    class_share,
     help_page,
     job,
     keep,
@@ -205,6 +206,8 @@ _CLASS: tuple[PageRoute | PageMount, ...] = (
     PageRoute("POST", "/year/night", year.compose, fields=year.COMPOSE),
     PageRoute("GET", "/year/year.pdf", year.as_pdf),
     PageRoute("GET", "/year/year.ics", year.as_ics),
+    PageRoute("GET", "/class/share", class_share.look),
+    PageRoute("POST", "/class/share", class_share.give, fields=("school",)),
     PageRoute("GET", "/class/days", class_days.look),
     PageRoute(
         "POST",

@@ -165,6 +165,13 @@ class DataPlace(Enum):
         HowHeld.NOTHING,
         Erasing.STAYS,
     )
+    SCHOOL_KEY = _file(
+        "the school's key, by which a district's hash of a child's code can be made again; no child",
+        "school.key",
+        re.compile(r"school\.key"),
+        HowHeld.NOTHING,
+        Erasing.STAYS,
+    )
 
     # ---- the running program ----
     ANSWER_CACHES = _memory(
@@ -264,7 +271,7 @@ class DataPlace(Enum):
         "the table of answers, or the photos of papers, that a verb read, and the answers, the picture of "
         "cells, the folder and the notebook it wrote",
         Where.OUTSIDE,
-        "where the teacher put them (`onewhole mark`, `read`, `night`, `plan`, `print`, `tell`)",
+        "where the teacher put them (`onewhole mark`, `read`, `night`, `plan`, `print`, `tell`, `share`)",
         HowHeld.NOTED,
         Erasing.TEACHERS,
         LastDay.TEACHERS,

@@ -1,0 +1,1 @@
+"""Many classes together: what one class gives, and what a district finds."""

@@ -1,0 +1,6 @@
+"""Very many papers put together: counted with Polars, weighed with NumPy, on one machine or on several.
+
+========================  ==============================================================
+:mod:`~.paper_files`      papers as Parquet files
+========================  ==============================================================
+"""
