@@ -8,7 +8,7 @@ from fractions import Fraction
 import pytest
 
 from onewhole.marking.diagnosis.chances import MILLION
-from onewhole.marking.diagnosis.history import IDEA_STAYS, OTHER_STAYS, History, forecast
+from onewhole.marking.diagnosis.history import IDEA_STAYS, OTHER_STAYS, History, Named, forecast
 from onewhole.marking.diagnosis.hypothesis import NO_PATTERN, Hypothesis, Reliability
 from onewhole.marking.diagnosis.prior import key_of
 
@@ -103,7 +103,7 @@ def _by_paths(start: Mapping[str, Fraction], nights: Sequence[_Night]) -> dict[s
 def _by_filter(history: History, nights: Sequence[_Night]) -> dict[str, Fraction]:
     for night in nights:
         on = history.on + timedelta(days=night.days)
-        history = forecast(history, night.ways, night.base, on).after(night.likely)
+        history = forecast(history, Named.of(night.ways), night.base, on).after(night.likely)
     return {name: Fraction(share, history.whole) for name, share in history.shares.items()}
 
 
@@ -138,7 +138,9 @@ def test_the_filter_is_the_sum_over_all_paths(nights: tuple[_Night, ...], start:
 def test_before_the_answers_the_shares_are_those_of_all_paths() -> None:
     """What tonight's hypotheses get is how often every path leads there."""
     start = {"A01 B03": 700_000, "shaky": 250_000}
-    priors = forecast(History(DAY, start), TAKING.ways, TAKING.base, DAY + timedelta(days=1)).priors()
+    priors = forecast(
+        History(DAY, start), Named.of(TAKING.ways), TAKING.base, DAY + timedelta(days=1)
+    ).priors()
     found = [Fraction(0)] * len(priors)
     for name, share in start.items():
         for _, at, often in _moves(name, TAKING):

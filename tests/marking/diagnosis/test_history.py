@@ -11,6 +11,7 @@ from onewhole.marking.diagnosis.history import (
     NAMED_FROM,
     Histories,
     History,
+    Named,
     PupilNight,
     forecast,
 )
@@ -23,7 +24,7 @@ BASE = (60, 20, 15, 5)
 
 
 def _after(history: History, days: int, likely: tuple[int, ...] = (1, 1, 1, 1)) -> History:
-    return forecast(history, WAYS, BASE, history.on + timedelta(days=days)).after(likely)
+    return forecast(history, Named.of(WAYS), BASE, history.on + timedelta(days=days)).after(likely)
 
 
 def _held(history: History, pattern: str) -> int:
@@ -34,7 +35,7 @@ def _held(history: History, pattern: str) -> int:
 
 def test_a_new_pupil_follows_the_class() -> None:
     """The odds are those that the class gives, exactly."""
-    priors = Histories(DAY).forecast(WAYS, "K01", BASE).priors()
+    priors = Histories(DAY).forecast(Named.of(WAYS), "K01", BASE).priors()
     assert [one * sum(BASE) for one in priors] == [share * sum(priors) for share in BASE]
 
 
@@ -56,7 +57,7 @@ def test_a_second_page_of_one_day_is_a_night_later() -> None:
 def test_an_idea_that_the_page_hides_keeps_its_share() -> None:
     """Whatever was written on such a page: only days take from it, and it comes back with the next page."""
     history = History(DAY, {"A01": 900_000, "sound": 100_000})
-    before = forecast(history, NO_PATTERN, BASE[:3], DAY + timedelta(days=1))
+    before = forecast(history, Named.of(NO_PATTERN), BASE[:3], DAY + timedelta(days=1))
     stays = 900_000 * IDEA_STAYS // MILLION
     assert _held(before.after((1, 1, 1)), "A01") == stays
     assert abs(_held(before.after((1, 3, 9)), "A01") - stays) < 20_000

@@ -8,7 +8,7 @@ from functools import partial
 
 from onewhole.marking.diagnosis.asked import TalkPage, talk
 from onewhole.marking.diagnosis.evidence import Beside, Speaks, evidence
-from onewhole.marking.diagnosis.history import Histories, History
+from onewhole.marking.diagnosis.history import Histories, History, Named
 from onewhole.marking.diagnosis.likeliest_sets import (
     TOLD_APART,
     TOLD_APART_BY_NIGHTS,
@@ -144,7 +144,7 @@ def weigh(
     after: dict[str, History] = {}
     if histories:
         codes = [pupil.pupil for pupil in marks.pupils]
-        expected = tuple(map(partial(histories.forecast, page.hypotheses), codes, priors))
+        expected = tuple(map(partial(histories.forecast, Named.of(page.hypotheses)), codes, priors))
         priors = tuple(one.priors() for one in expected)
         answered = zip(codes, expected, given, likely, strict=True)
         after = {code: one.after(row).rounded() for code, one, cells, row in answered if any(cells)}

@@ -113,6 +113,37 @@ class PupilNight:
 
 
 @dataclass(frozen=True, slots=True)
+class Named:
+    """The hypotheses of tonight's page and their names, worked out once for a class.
+
+    ``places`` go from the name of :func:`~.prior.key_of`; ``sets`` names the ideas of each alone, on whatever
+    problems they are followed. ``showing`` are the patterns that tonight can show.
+    """
+
+    hypotheses: tuple[Hypothesis, ...]
+    places: Mapping[str, int]
+    sets: tuple[str, ...]
+    showing: frozenset[str]
+
+    @classmethod
+    def of(cls, hypotheses: Sequence[Hypothesis]) -> "Named":
+        """Name hypotheses."""
+        places = {key_of(one): at for at, one in enumerate(hypotheses)}
+        sets = tuple(" ".join(sorted(one.patterns)) or key_of(one) for one in hypotheses)
+        showing = frozenset(key for one in hypotheses for key in one.patterns)
+        return cls(tuple(hypotheses), places, sets, showing)
+
+    def together(self, hidden: "_Hidden", place: int) -> str:
+        """Return the name of what is hidden and what shows together; never more than two ideas."""
+        if not hidden:
+            return self.sets[place]
+        shown = self.hypotheses[place]
+        if len(hidden) + len(shown.patterns) > MOST:
+            return key_of(shown)
+        return " ".join(sorted({*hidden, *shown.patterns}))
+
+
+@dataclass(frozen=True, slots=True)
 class Forecast:
     """One pupil before tonight's answers, in whole numbers up to a common factor.
 
@@ -122,7 +153,7 @@ class Forecast:
     """
 
     on: date
-    hypotheses: tuple[Hypothesis, ...]
+    named: Named
     base: tuple[int, ...]
     stays: Mapping[tuple[_Hidden, int], int]
     anew: Mapping[_Hidden, int]
@@ -140,45 +171,36 @@ class Forecast:
         whole = sum(self.base)
         found: Counter[str] = Counter()
         for (hidden, place), weight in self.stays.items():
-            found[self._key(hidden, place)] += weight * whole * likelihoods[place]
+            found[self.named.together(hidden, place)] += weight * whole * likelihoods[place]
         for hidden, weight in self.anew.items():
             for place, (share, likely) in enumerate(zip(self.base, likelihoods, strict=True)):
-                found[self._key(hidden, place)] += weight * share * likely
+                found[self.named.together(hidden, place)] += weight * share * likely
         return History(self.on, found, found.total())
 
-    def _key(self, hidden: _Hidden, place: int) -> str:
-        """Return the name of what is hidden and what shows together; never more than two ideas."""
-        shown = self.hypotheses[place]
-        if len(hidden) + len(shown.patterns) > MOST:
-            return key_of(shown)
-        return " ".join(sorted({*hidden, *shown.patterns})) or key_of(shown)
 
-
-def forecast(history: History, hypotheses: Sequence[Hypothesis], base: Sequence[int], on: date) -> Forecast:
+def forecast(history: History, named: Named, base: Sequence[int], on: date) -> Forecast:
     """Return what is to be expected of a pupil tonight.
 
     ``base`` is the prior that the class gives each of tonight's hypotheses. An idea that tonight's page
     cannot show keeps its share, but for what goes from day to day.
 
     >>> from onewhole.marking.diagnosis.hypothesis import Reliability
-    >>> ways = (*NO_PATTERN, Hypothesis(Reliability.SOUND, ("A01",)))
+    >>> ways = Named.of((*NO_PATTERN, Hypothesis(Reliability.SOUND, ("A01",))))
     >>> held = History(date(2026, 11, 24), {"A01": MILLION})
     >>> forecast(held, ways, (6, 2, 1, 1), date(2026, 11, 25)).priors()[3] * 100 // MILLION**2 > 9
     True
     """
-    places = {key_of(one): at for at, one in enumerate(hypotheses)}
-    showing = {key for one in hypotheses for key in one.patterns}
     days = max(1, (on - history.on).days)
     idea, other = _stays(IDEA_STAYS, days), _stays(OTHER_STAYS, days)
     stays: Counter[tuple[_Hidden, int]] = Counter()
     anew: Counter[_Hidden] = Counter({(): 2 * (history.whole - sum(history.shares.values())) * MILLION**2})
     for key, share in history.shares.items():
-        for hidden, shown in _seen(key, places, showing):
+        for hidden, shown in _seen(key, named):
             still = other if shown in _WITHOUT else idea
             for kept, held in ((hidden, idea), ((), MILLION - idea)) if hidden else (((), MILLION),):
-                stays[kept, places[shown]] += share * held * still
+                stays[kept, named.places[shown]] += share * held * still
                 anew[kept] += share * held * (MILLION - still)
-    return Forecast(on, tuple(hypotheses), tuple(base), stays, anew)
+    return Forecast(on, named, tuple(base), stays, anew)
 
 
 @dataclass(frozen=True, slots=True)
@@ -188,21 +210,21 @@ class Histories:
     on: date
     of: Mapping[str, History] = field(default_factory=dict)
 
-    def forecast(self, hypotheses: Sequence[Hypothesis], pupil: str, base: Sequence[int]) -> Forecast:
+    def forecast(self, named: Named, pupil: str, base: Sequence[int]) -> Forecast:
         """Return what is to be expected of one pupil tonight (:func:`forecast`)."""
-        return forecast(self.of.get(pupil, History(self.on)), hypotheses, base, self.on)
+        return forecast(self.of.get(pupil, History(self.on)), named, base, self.on)
 
 
-def _seen(key: str, places: Mapping[str, int], showing: set[str]) -> Iterator[tuple[_Hidden, str]]:
+def _seen(key: str, named: Named) -> Iterator[tuple[_Hidden, str]]:
     """Yield, twice half of the time, which ideas of a set tonight hides, and the hypothesis that shows.
 
     Of two ideas that both show, and of which nobody can say which is followed, one is as if hidden.
     """
-    if key in places:
+    if key in named.places:
         yield from (((), key), ((), key))
         return
     ideas = key.split()
-    shown = [one for one in ideas if one in showing]
+    shown = [one for one in ideas if one in named.showing]
     if len(shown) == MOST:
         first, second = shown
         yield from (((first,), second), ((second,), first))

@@ -50,7 +50,7 @@ class Expected:
     from writing to the patterns that only leave the right amount in a form. ``orders`` are the writings of
     numbers in order in which two neighbors of the right row, or of a pattern's, stand in each other's place.
     ``slips`` are the workings of the patterns that give a wrong answer here, ``shows`` their ids. ``built``
-    is a structural key, equal for problems of the same structure.
+    is a structural key, equal for problems of the same structure. ``rights`` are the amounts that are right.
     """
 
     problem: Problem
@@ -66,6 +66,7 @@ class Expected:
     slips: tuple[Slip, ...]
     shows: frozenset[str]
     built: tuple[Hashable, Needs]
+    rights: frozenset[tuple[Kind, Fraction] | None]
 
     @property
     def ideas(self) -> tuple[Slip, ...]:
@@ -93,8 +94,7 @@ class Expected:
         [True, True, True, False, False]
         """
         if isinstance(read, Quantity | WithMinus) and isinstance(self.right, Quantity):
-            known = {amount(one) for one in (self.right, self.also) if one}
-            return amount(read) in known or read == self.filled
+            return amount(read) in self.rights or read == self.filled
         if isinstance(read, WithRemainder) or isinstance(self.right, WithRemainder):
             return self._divided_right(read)
         asked = self.problem.statement
@@ -137,13 +137,14 @@ def expect_worked(worked: WorkedProblem) -> Expected:
     right, found = worked.answer, worked.slips
     wrong = tuple(slip for slip in found if not slip.form)
     steps = _steps(statement, right)
+    also = also_right(statement)
     beside = tuple(
         slip for slip in wrong if not is_fact_slip(slip.pattern) and not by_id(slip.pattern).fact_off
     )
     return Expected(
         problem,
         right,
-        also_right(statement),
+        also,
         _filled(statement),
         steps,
         _gathered((alike(outcome), slip) for slip in wrong for outcome in slip.outcomes),
@@ -154,6 +155,7 @@ def expect_worked(worked: WorkedProblem) -> Expected:
         wrong,
         frozenset(slip.pattern for slip in wrong),
         (twin_key(statement), worked.needs),
+        frozenset(amount(one) for one in (right, also) if one is not None),
     )
 
 

@@ -57,6 +57,8 @@ _WORD = re.compile(r"[a-z]+|['\"′″’”$]")
 _HOURS = re.compile(r"\s*(\d{1,2}):(\d\d)\s*")
 _BEHIND = re.compile(r"[0-9]\s*([a-z]+)")
 _MOST = 60
+#: A number without anything behind it.
+_PLAIN = re.compile(r"[0-9 /.-]*")
 HUNDREDTHS = 100
 
 
@@ -87,6 +89,8 @@ def read_with_unit(text: str, problem: Problem) -> UnitAnswer | None:
         return _beside_a_clock(text, problem.statement)
     if asked := _asked_unit(problem):
         return _in_unit(text, asked)
+    if _PLAIN.fullmatch(text) is not None:
+        return None
     if (money := _money(text)) is not None:
         return _money_for(money, problem)
     found = _TAIL.fullmatch(text.strip()) if len(text) <= _MOST else None

@@ -71,7 +71,8 @@ def amount(outcome: Outcome) -> tuple[Kind, Fraction] | None:
     """
     match outcome:
         case Quantity() | WithMinus():
-            return None if outcome.value is None else (outcome.kind, outcome.value)
+            worth = outcome.value
+            return None if worth is None else (outcome.kind, worth)
         case Impossible() | Relation() | NumberRow() | WithRemainder():
             return None
         case _:
