@@ -54,7 +54,7 @@ def test_a_sheet_comes_as_it_was_left() -> None:
     assert workbook_rows(workbook(rows, "Notes"), "a.xlsx") == WorkbookRows(
         (
             (("Name", "typed"), ("1", "typed"), ("2", "typed")),
-            (("K01", "typed"), ("3 1/2", "fraction"), ("=7/2", "typed")),
+            (("K01", "typed"), ("3 1/2", "fraction"), ("=7/2", "formula")),
             (("K02", "typed"), ("3/8/2026", "date")),
         ),
         "Tuesday",

@@ -1,8 +1,9 @@
 """The process that reads a workbook for `workbook_reading`.
 
-On standard input comes the file, eight bytes that say how long it is first; on standard output goes one JSON
-object: the rows of the sheet that was open last, or why there are none. Nothing of the file is worked: a
-formula is what its sheet showed last, a link is never followed, XML entities are refused.
+A workbook is of today's kind (XLSX) or of the OpenDocument kind (ODS). On standard input comes the file,
+eight bytes that say how long it is first; on standard output goes one JSON object: the rows of the sheet that
+was open last, or why there are none. Nothing of the file is worked: a formula is what its sheet showed last,
+a link is never followed, XML entities are refused.
 """
 
 import json
@@ -17,6 +18,7 @@ from typing import TYPE_CHECKING, Final
 from zipfile import BadZipFile, ZipFile
 
 from onewhole.presses.limited import end_with_parent, read
+from onewhole.presses.open_document import is_locked, is_open_document, open_rows, sheet_names
 
 if TYPE_CHECKING:
     from openpyxl import Workbook
@@ -27,15 +29,16 @@ LARGEST_UNPACKED: Final = 40_000_000
 MOST_PARTS: Final = 1_000
 #: Rows and columns that are read; one more shows that there are more.
 MOST_ROWS, MOST_COLUMNS = 400, 400
-#: The longest text of a cell that is handed on.
+#: The longest text of a cell that is handed on, and the most signs of all cells together.
 LONGEST: Final = 500
+MOST_SIGNS: Final = 2_000_000
 
 _QUOTED = re.compile(r'"[^"]*"|\[[^\]]*\]|\\.|_.')
 _FRACTION = re.compile(r"([#0?]*)\s*([#0?]+)\s*/\s*([#0?]+|\d+)")
 _CLOSE = Fraction(1, 10**9)
 
 Shown = tuple[str, str]
-"""The text of a cell, and what the sheet made of what was typed: typed, date or fraction."""
+"""The text of a cell, and what the sheet made of what was typed: typed, date, fraction; or a formula."""
 
 
 def shown_cell(value: object, number_format: str) -> Shown:
@@ -119,11 +122,28 @@ def rows_of(content: bytes) -> dict[str, object]:
     if sum(sizes) > LARGEST_UNPACKED or len(sizes) > MOST_PARTS:
         return {"why": "large"}
     try:
-        return _sheet(content)
-    except MemoryError:
+        return _of_kind(content)
+    except (MemoryError, _TooMuchError):
         return {"why": "large"}
-    except Exception:  # noqa: BLE001 - a damaged workbook fails in openpyxl in many ways, all alike for a teacher
+    except Exception:  # noqa: BLE001 - a damaged file fails in many ways, all alike
         return {"why": "none"}
+
+
+class _TooMuchError(Exception):
+    """The cells hold more than answers do."""
+
+
+def _of_kind(content: bytes) -> dict[str, object]:
+    with ZipFile(BytesIO(content)) as parts:
+        if not is_open_document(parts):
+            return _sheet(content)
+        return {"why": "locked"} if is_locked(parts) else _open_sheet(parts)
+
+
+def _small(rows: list[list[Shown]]) -> list[list[Shown]]:
+    if sum(len(text) for row in rows for text, _ in row) > MOST_SIGNS:
+        raise _TooMuchError
+    return rows
 
 
 def _sheet(content: bytes) -> dict[str, object]:
@@ -132,10 +152,33 @@ def _sheet(content: bytes) -> dict[str, object]:
     lost = []
     for row, column, formula in formulas:
         rows[row] += [("", "typed")] * (column + 1 - len(rows[row]))
-        if not rows[row][column][0]:
-            rows[row][column] = (formula, "typed")
-            lost.append(formula)
-    return {"rows": rows, "name": name, "others": others, "formulas": len(formulas), "lost": lost}
+        rows[row][column] = _formula_cell(rows[row][column], formula)
+        lost += [formula] * (rows[row][column][0] == formula)
+    return {"rows": _small(rows), "name": name, "others": others, "formulas": len(formulas), "lost": lost}
+
+
+def _formula_cell(shown: Shown, formula: str) -> Shown:
+    """Return a cell with a formula: what the sheet showed last, or the formula where it showed nothing."""
+    text, made = shown
+    return (text, "formula" if made == "typed" else made) if text else (formula, "formula")
+
+
+def _open_sheet(parts: ZipFile) -> dict[str, object]:
+    """Return the sheet of a file of the OpenDocument kind that was open last, as `_sheet` does."""
+    names, name = sheet_names(parts)
+    cells = open_rows(parts, name, MOST_ROWS + 1, MOST_COLUMNS + 1, LONGEST)
+    formulas = [formula for row in cells for *_, formula in row if formula]
+    rows = [
+        [_formula_cell((text, made), formula) if formula else (text, made) for text, made, formula in row]
+        for row in cells
+    ]
+    return {
+        "rows": _small(rows),
+        "name": name,
+        "others": [one for one in names if one != name],
+        "formulas": len(formulas),
+        "lost": [formula for row in cells for text, _, formula in row if formula and not text],
+    }
 
 
 def _formulas(content: bytes) -> tuple[list[tuple[int, int, str]], str, list[str]]:

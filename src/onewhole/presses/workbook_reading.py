@@ -34,7 +34,7 @@ class WorkbookRows:
 
 
 def workbook_rows(content: bytes, name: str) -> WorkbookRows:
-    """Return the rows of an XLSX file; ``name`` is what refusals call it.
+    """Return the rows of an XLSX or ODS file; ``name`` is what refusals call it.
 
     Raises InputError for a file that is too large, packed too tightly, locked, damaged, or no workbook.
     """

@@ -7,6 +7,8 @@ from datetime import datetime
 from io import BytesIO
 from typing import TYPE_CHECKING
 
+from onewhole.marking.reading.tables.table_cell import column_letters
+
 if TYPE_CHECKING:
     from openpyxl.cell.cell import Cell
     from openpyxl.worksheet._write_only import WriteOnlyWorksheet
@@ -51,7 +53,7 @@ def workbook_bytes(sheets: Sequence[TableSheet], when: datetime) -> bytes:
         page.freeze_panes = "C2"
         for at, row in enumerate(zip(*sheet.rows, strict=True)):
             widest = max((len(str(cell)) for cell in row if cell is not None), default=0)
-            page.column_dimensions[_letters(at)].width = min(max(widest + 2, _NARROWEST), _WIDEST)
+            page.column_dimensions[column_letters(at + 1)].width = min(max(widest + 2, _NARROWEST), _WIDEST)
         for at, cells in enumerate(sheet.rows):
             page.append([_cell(page, cell, is_head=at == 0) for cell in cells])
     held = BytesIO()
@@ -76,12 +78,3 @@ def _cell(page: "WriteOnlyWorksheet", value: TableCell, *, is_head: bool) -> "Ce
         cell.font = Font(bold=True)
         cell.alignment = Alignment(wrap_text=True, vertical="top")
     return cell
-
-
-def _letters(at: int) -> str:
-    """Return the letters of a column, counted from 0.
-
-    >>> [_letters(at) for at in (0, 25, 26, 702)]
-    ['A', 'Z', 'AA', 'AAA']
-    """
-    return (_letters(at // 26 - 1) if at >= 26 else "") + chr(ord("A") + at % 26)

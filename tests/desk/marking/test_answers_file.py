@@ -11,6 +11,7 @@ from onewhole.desk.page.recheck import passed_files
 from onewhole.desk.tomorrow.night import night
 from onewhole.errors import InputError
 from onewhole.sheets.reading import read_sheet
+from tests.kit.open_documents import OpenValue, open_document, sheet_xml
 from tests.kit.workbooks import workbook
 
 WHEN = datetime(2025, 3, 6, 7, 30, tzinfo=UTC)
@@ -41,7 +42,7 @@ def test_a_workbook_is_marked_as_the_same_answers_in_csv(folder: Path) -> None:
 def test_a_night_is_done_from_a_workbook(folder: Path) -> None:
     """From one file of answers: where there are two, nobody knows which counts."""
     (folder / "answers.xlsx").write_bytes(BOOK)
-    with pytest.raises(InputError, match="two files of answers"):
+    with pytest.raises(InputError, match="2 files of answers"):
         answers_of_night(folder)
     (folder / "answers.csv").unlink()
     assert answers_of_night(folder).name == "answers.xlsx"
@@ -55,7 +56,7 @@ def test_a_date_is_refused_with_its_cell(folder: Path) -> None:
     (folder / "dated.xlsx").write_bytes(
         workbook([("pupil", "1", "2"), ("K01", (date(2026, 3, 8), "d-mmm"), "4 7/8")])
     )
-    with pytest.raises(InputError, match="K01, 1: the sheet made a date of this answer") as told:
+    with pytest.raises(InputError, match=r"K01, 1 \(cell B2\): the sheet made a date of this answer") as told:
         mark_files(folder / "sheet.txt", folder / "dated.xlsx")
     assert (told.value.line, told.value.column) == (2, 2)
     assert "Format the column as text" in str(told.value.remedy)
@@ -68,3 +69,32 @@ def test_a_workbook_that_cannot_be_read_is_refused(folder: Path, content: bytes)
     with pytest.raises(InputError) as told:
         mark_files(folder / "sheet.txt", folder / "torn.xlsx")
     assert "CSV" in str(told.value.remedy)
+
+
+@pytest.mark.parametrize("cell", ["=7/2", "=cmd|' /C calc'!A0"])
+def test_a_formula_is_refused_with_its_cell(folder: Path, cell: str) -> None:
+    """What the sheet showed last may be old, and nothing is worked here."""
+    for name, content in (
+        ("formula.xlsx", workbook([("pupil", "1", "2"), ("K01", cell, "4 7/8")])),
+        ("formula.ods", open_document(sheet_xml("a", [["pupil", "1", "2"], ["K01", cell, "4 7/8"]]))),
+    ):
+        (folder / name).write_bytes(content)
+        with pytest.raises(InputError, match=r"K01, 1 \(cell B2\): this cell is a formula"):
+            mark_files(folder / "sheet.txt", folder / name)
+
+
+def test_a_night_of_ods_is_the_same(folder: Path) -> None:
+    """As the same answers in CSV; a fraction that shows another form is asked about."""
+    rows: list[list[OpenValue]] = [
+        ["pupil", "1", "2"],
+        ["K01", (3.5, "3 3/6"), "5 1/8"],
+        ["K02", 3.5, "4 7/8"],
+    ]
+    (folder / "answers.ods").write_bytes(open_document(sheet_xml("a", rows)))
+    problems = read_sheet(TYPED).problems
+    assert answers_in(folder / "answers.ods", problems) == answers_in(folder / "answers.csv", problems)
+    rows[1][1] = (3.5, "3 1/2")
+    (folder / "answers.ods").write_bytes(open_document(sheet_xml("a", rows) + sheet_xml("b", [])))
+    with pytest.raises(InputError, match=r"cell B2.*lowest terms") as told:
+        answers_in(folder / "answers.ods", problems)
+    assert str(told.value.file).endswith("answers.ods, sheet a")

@@ -56,10 +56,17 @@ def test_what_the_sheet_changed_is_refused_by_name() -> None:
         ("K02", TableCell("3 1/2", CellMade.FRACTION), TableCell("4 7/8", CellMade.FRACTION), "25"),
         ("K03", "45359", "8-Mar", "25"),
     ) == [
-        ("K01, 1: the sheet made a date of this answer, 3/8/2026: was it 3/8 or 8/3?", 2, 2),
-        ("K02, 1: the sheet shows this answer in its lowest terms, 3 1/2: was it 3 1/2 or 3 3/6?", 3, 2),
-        ("K03, 1: this may be the number of a date, 45359: was it 3/8 or 8/3?", 4, 2),
-        ("K03, 2: the sheet made a date of this answer, 8-Mar: was it 3/8 or 8/3?", 4, 3),
+        ("K01, 1 (cell B2): the sheet made a date of this answer, 3/8/2026: was it 3/8 or 8/3?", 2, 2),
+        (
+            (
+                "K02, 1 (cell B3): the sheet shows this answer in its lowest terms, 3 1/2: "
+                "was it 3 1/2 or 3 3/6?"
+            ),
+            3,
+            2,
+        ),
+        ("K03, 1 (cell B4): this may be the number of a date, 45359: was it 3/8 or 8/3?", 4, 2),
+        ("K03, 2 (cell C4): the sheet made a date of this answer, 8-Mar: was it 3/8 or 8/3?", 4, 3),
     ]
 
 

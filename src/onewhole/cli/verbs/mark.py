@@ -21,7 +21,7 @@ AnswersFile = Annotated[
     Path,
     typer.Argument(
         metavar="ANSWERS",
-        help="The answers: CSV or XLSX, a pupil column and one a problem. A cell may hold a pupil's lines.",
+        help="The answers: CSV, XLSX or ODS; a pupil column, one a problem. A cell may hold lines of work.",
     ),
 ]
 Confident = Annotated[

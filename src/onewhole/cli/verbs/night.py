@@ -34,7 +34,7 @@ Folder = Annotated[
     Path,
     typer.Argument(
         metavar="FOLDER",
-        help="A folder with sheet.txt, answers.csv or answers.xlsx once they are back, and asked.csv. Instead"
+        help="A folder with sheet.txt, answers.csv, .xlsx or .ods once they are back, and asked.csv. Instead"
         " of answers it may have a folder photos, with photos or scans of the papers.",
     ),
 ]

@@ -31,7 +31,9 @@ from onewhole.desk.tomorrow.plan import no_practice, plan, tomorrow
 SheetFile = Annotated[Path, typer.Argument(metavar="SHEET", help="The typed sheet.")]
 AnswersFile = Annotated[
     Path,
-    typer.Argument(metavar="ANSWERS", help="The answers: CSV or XLSX, a pupil column and one a problem."),
+    typer.Argument(
+        metavar="ANSWERS", help="The answers: CSV, XLSX or ODS; a pupil column and one a problem."
+    ),
 ]
 To = Annotated[Path, typer.Option("--to", metavar="FOLDER", help="The folder to print into.")]
 Pupil = Annotated[

@@ -11,7 +11,7 @@ from onewhole.desk.page import recheck as desk
 SheetFile = Annotated[Path, typer.Argument(metavar="SHEET", help="The typed sheet.")]
 AnswersFile = Annotated[
     Path,
-    typer.Argument(metavar="ANSWERS", help="The answers: CSV or XLSX; a pupil column, one a problem."),
+    typer.Argument(metavar="ANSWERS", help="The answers: CSV, XLSX or ODS; a pupil column, one a problem."),
 ]
 BarAt = Annotated[
     int, typer.Option("--bar", metavar="PERCENT", help="The share of right answers that is enough.")

@@ -1,4 +1,4 @@
-"""The answers of a class in a file: CSV text, or a workbook (XLSX)."""
+"""The answers of a class in a file: CSV text, or a workbook (XLSX, ODS)."""
 
 from collections.abc import Sequence
 from pathlib import Path
@@ -12,8 +12,8 @@ from onewhole.presses.named_file import TooLarge, content, refused
 from onewhole.presses.texts import LARGEST, read_text
 from onewhole.problems.problem import Problem
 
-#: What the answers of a night are called in its folder, either of them.
-ANSWERS = ("answers.csv", "answers.xlsx")
+#: What the answers of a night are called in its folder, any of them.
+ANSWERS = ("answers.csv", "answers.xlsx", "answers.ods")
 
 
 def answers_in(path: Path, problems: Sequence[Problem]) -> ClassAnswers:
@@ -27,19 +27,21 @@ def answers_in(path: Path, problems: Sequence[Problem]) -> ClassAnswers:
     except TooLarge:
         found = b""
     if is_workbook(found):
-        return answers_in_table(table_in_file(found, str(path)).table, problems, str(path))
+        handed = table_in_file(found, str(path))
+        which = f"{path}, sheet {handed.sheet}" if handed.others else str(path)
+        return answers_in_table(handed.table, problems, which)
     return read_answers(read_text(path), problems, str(path))
 
 
 def answers_of_night(folder: Path) -> Path:
     """Return the file of answers in the folder of a night, CSV where there is none yet.
 
-    Raises InputError where there are two.
+    Raises InputError where there are two or more.
     """
     there = [folder / name for name in ANSWERS if (folder / name).exists()]
     if len(there) > 1:
         raise InputError(
-            f"There are two files of answers, {' and '.join(ANSWERS)}",
+            f"There are {len(there)} files of answers, {' and '.join(one.name for one in there)}",
             file=str(folder),
             remedy="Take the one away that does not count.",
         )

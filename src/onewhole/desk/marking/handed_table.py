@@ -40,7 +40,7 @@ def table_typed(text: str) -> HandedTable:
 
 
 def table_in_file(content: bytes, name: str) -> HandedTable:
-    """Return the table of a file: a workbook (XLSX), or text as CSV or with tabs.
+    """Return the table of a file: a workbook (XLSX, ODS), or text as CSV or with tabs.
 
     What a file is says its content and not its name. Raises InputError for one that is too large, locked,
     damaged, or no table.
@@ -62,7 +62,7 @@ def _of_workbook(found: WorkbookRows) -> HandedTable:
 
 
 def _text(content: bytes, name: str) -> str:
-    remedy = "Save the sheet as CSV or XLSX, or copy its cells and paste them."
+    remedy = "Save the sheet as CSV, XLSX or ODS, or copy its cells and paste them."
     if not content.strip():
         raise InputError("This file is empty", file=name, remedy=remedy)
     for coding in ("utf-16",) if content.startswith(_WIDE) else _CODINGS:

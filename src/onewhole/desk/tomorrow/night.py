@@ -59,7 +59,7 @@ def night(
     wishes: GroupWishes = NO_WISHES,
     prints: NightPrints = NightPrints(),
 ) -> NightFiles:
-    """Do one night of a folder: ``sheet.txt`` and, once they are back, ``answers.csv`` or ``answers.xlsx``.
+    """Do one night of a folder: ``sheet.txt``, and ``answers.csv``, ``.xlsx`` or ``.ods`` once they are back.
 
     What pupils were asked since is read from ``asked.csv``, where it is there.
 

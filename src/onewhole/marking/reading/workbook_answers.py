@@ -17,7 +17,7 @@ from onewhole.marking.reading.tables.labels import match_label
 from onewhole.marking.reading.tables.layout import TableLayout, find_layout
 from onewhole.marking.reading.tables.pupil_columns import is_other_word
 from onewhole.marking.reading.tables.spoilt import Spoilt, SpoiltCell, spoilt
-from onewhole.marking.reading.tables.table_cell import Table, turned
+from onewhole.marking.reading.tables.table_cell import CellMade, Table, TableCell, column_letters, turned
 from onewhole.problems.problem import Problem
 
 #: A line of labels, and a pupil.
@@ -164,13 +164,21 @@ def _cell_refusals(
     by_label = {one.label: one for one in problems}
     for row in rows:
         for at, label in columns.items():
-            found = spoilt(layout.table[row][at], by_label[label]) if layout.at(row, at) else None
-            if found is None or (found.how is Spoilt.REDUCED and len(found.offers) == 1):
-                continue
-            line, column = _place(layout, row, at)
-            whose = f"{_named(layout, row)}, {label}"
-            what = f"{whose}: {_changed(layout.at(row, at), found)}"
-            yield InputError(what, file=file, line=line, column=column, remedy=_TYPE_AGAIN)
+            why = _why_not(layout.table[row][at], by_label[label]) if layout.at(row, at) else ""
+            if why:
+                line, column = _place(layout, row, at)
+                what = f"{_named(layout, row)}, {label} (cell {column_letters(column)}{line}): {why}"
+                yield InputError(what, file=file, line=line, column=column, remedy=_TYPE_AGAIN)
+
+
+def _why_not(cell: TableCell, problem: Problem) -> str:
+    """Say why a cell is not taken as it stands; nothing where it is."""
+    if cell.made is CellMade.FORMULA:
+        return f"this cell is a formula, and what it came to, {cell.plain}, may be old"
+    found = spoilt(cell, problem)
+    if found is None or (found.how is Spoilt.REDUCED and len(found.offers) == 1):
+        return ""
+    return _changed(cell.plain, found)
 
 
 def _changed(text: str, cell: SpoiltCell) -> str:

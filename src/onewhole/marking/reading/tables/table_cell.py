@@ -7,11 +7,12 @@ from enum import Enum
 
 
 class CellMade(Enum):
-    """What a spreadsheet made of what was typed: nothing, a date, or a fraction in its lowest terms."""
+    """What a sheet made of what was typed: nothing, a date, a fraction in its lowest terms; or a formula."""
 
     TYPED = "typed"
     DATE = "date"
     FRACTION = "fraction"
+    FORMULA = "formula"
 
 
 @dataclass(frozen=True, slots=True)
@@ -54,3 +55,13 @@ def table_of(rows: Iterable[Sequence[str | TableCell]]) -> Table:
 def turned(table: Table) -> Table:
     """Return a table with its rows as columns."""
     return tuple(zip(*table, strict=True))
+
+
+def column_letters(column: int) -> str:
+    """Return how a spreadsheet calls a column, counted from 1.
+
+    >>> [column_letters(column) for column in (1, 26, 27, 703)]
+    ['A', 'Z', 'AA', 'AAA']
+    """
+    before, last = divmod(column - 1, 26)
+    return (column_letters(before) if before else "") + chr(ord("A") + last)
