@@ -60,6 +60,7 @@ LATE_IMPORTS = {
     "cli/verbs/night.py": "only a folder with photos waits for what reads them",
     "desk/paper/press_reading.py": "OpenCV is loaded by who looks at pictures, and by nobody else",
     "desk/district/sharing.py": "only who gives answers to a district waits for what writes Parquet",
+    "presses/answer_workbook.py": "only who saves a workbook waits for its library, not the first page",
     "presses/workbook_writing.py": "only who saves a workbook waits for its library, not the first page",
 }
 

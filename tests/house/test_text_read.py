@@ -54,6 +54,8 @@ READERS = {
     "sheets/years/year_wishes.py": "a typed year: its settings, line by line",
     "writers/calendar_file.py": "a calendar has its own signs and cuts its lines",
     "cli/verbs/papers.py": "a code and a day typed at the terminal",
+    "presses/open_document.py": FILE,
+    "presses/answer_workbook.py": "what a sheet of a workbook may be called",
     "presses/workbook_writing.py": "signs that XML cannot hold",
     "desk/classes/pupil_codes.py": "typed codes and names of pupils",
     "desk/keep/damage_told.py": SIZE,

@@ -5,25 +5,27 @@ files that LibreOffice writes. XML with a document type is refused, so no entity
 laid out in memory, however many of its rows and columns are said to repeat.
 """
 
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Iterator
 from datetime import date
 from fractions import Fraction
-from typing import Final
-from xml.sax.handler import ContentHandler, feature_namespaces
-from xml.sax.xmlreader import AttributesNSImpl
+from typing import IO, Final
+from xml.etree.ElementTree import Element
 from zipfile import ZipFile
 
-from defusedxml.sax import make_parser
+from defusedxml.ElementTree import iterparse
 
 MIMETYPE: Final = b"application/vnd.oasis.opendocument.spreadsheet"
-_OF = "urn:oasis:names:tc:opendocument:xmlns:"
-TABLE, OFFICE, TEXT, CONFIG = f"{_OF}table:1.0", f"{_OF}office:1.0", f"{_OF}text:1.0", f"{_OF}config:1.0"
+_OF = "{urn:oasis:names:tc:opendocument:xmlns:"
+TABLE, OFFICE, TEXT, CONFIG = (
+    f"{_OF}table:1.0}}",
+    f"{_OF}office:1.0}}",
+    f"{_OF}text:1.0}}",
+    f"{_OF}config:1.0}}",
+)
 #: What stands in a cell and is not its text.
-_BESIDE = {(OFFICE, "annotation"), ("urn:oasis:names:tc:opendocument:xmlns:drawing:1.0", "frame")}
-_CELLS = {(TABLE, "table-cell"), (TABLE, "covered-table-cell")}
-_PART = 1 << 16
+_BESIDE = {f"{OFFICE}annotation", f"{_OF}drawing:1.0}}frame"}
+_CELLS = {f"{TABLE}table-cell", f"{TABLE}covered-table-cell"}
 
-Named = tuple[str | None, str]
 OpenCell = tuple[str, str, str]
 """The text of a cell, what the sheet made of what was typed, and its formula."""
 
@@ -41,141 +43,104 @@ def is_locked(parts: ZipFile) -> bool:
 
 def sheet_names(parts: ZipFile) -> tuple[list[str], str]:
     """Return the names of the sheets, and of the one that was open last, the first where nothing says it."""
-    found, active = _Names(), _Active()
-    _walked(parts, "content.xml", found)
+    with parts.open("content.xml") as part:
+        names = [one.get(f"{TABLE}name", "") for one in _walked(part, {f"{TABLE}table-row"}, f"{TABLE}table")]
+    active = ""
     if "settings.xml" in parts.namelist():
-        _walked(parts, "settings.xml", active)
-    return found.names, active.name if active.name in found.names else found.names[0]
+        with parts.open("settings.xml") as part:
+            item = f"{CONFIG}config-item"
+            said = [
+                one.text or ""
+                for one in _walked(part, {item}, item)
+                if one.get(f"{CONFIG}name") == "ActiveTable"
+            ]
+            active = said[0] if said else ""
+    return names, active if active in names else names[0]
 
 
 def open_rows(parts: ZipFile, name: str, rows: int, columns: int, longest: int) -> list[list[OpenCell]]:
     """Return the rows of a sheet, at most so many, with at most so many columns and signs of a text."""
-    found = _Cells(name, rows, columns, longest)
-    _walked(parts, "content.xml", found)
-    return found.rows
+    found: list[list[OpenCell]] = []
+    with parts.open("content.xml") as part:
+        for row in _walked(part, {f"{TABLE}table-row"}, f"{TABLE}table-row", inside=name):
+            cells = _cells(row, columns, longest)
+            times = min(_times(row.get(f"{TABLE}number-rows-repeated")), rows - len(found))
+            found += [[*cells] for _ in range(times)]
+    return found
 
 
-def _walked(parts: ZipFile, name: str, handler: ContentHandler) -> None:
-    parser = make_parser()
-    parser.setFeature(feature_namespaces, True)  # noqa: FBT003 - as SAX takes it
-    parser.forbid_dtd = True
-    parser.setContentHandler(handler)
-    with parts.open(name) as part:
-        while read := part.read(_PART):
-            parser.feed(read)
-    parser.close()
+def _walked(part: IO[bytes], whole: set[str], wanted: str, inside: str | None = None) -> Iterator[Element]:
+    """Yield the elements of a name, of the sheet ``inside`` or of all, each forgotten after it was yielded.
+
+    Elements of the names ``whole`` are there with all that is in them when they are yielded.
+    """
+    above: list[Element] = []
+    held, sheet = 0, None
+    for event, one in iterparse(part, events=("start", "end"), forbid_dtd=True):
+        if event == "start":
+            above.append(one)
+            held += one.tag in whole
+            sheet = one.get(f"{TABLE}name", "") if one.tag == f"{TABLE}table" else sheet
+            continue
+        above.pop()
+        held -= one.tag in whole
+        if one.tag == wanted and inside in {None, sheet}:
+            yield one
+        if not held:
+            one.clear()
+            if above:
+                above[-1].remove(one)
 
 
-class _Names(ContentHandler):
-    """The names of the sheets."""
-
-    def __init__(self) -> None:
-        super().__init__()
-        self.names: list[str] = []
-
-    def startElementNS(self, name: Named, qname: str | None, attrs: AttributesNSImpl) -> None:  # noqa: ARG002, N802 - as SAX calls it
-        if name == (TABLE, "table"):
-            self.names.append(attrs.get((TABLE, "name"), ""))
-
-
-class _Active(ContentHandler):
-    """The name of the sheet that was open last."""
-
-    def __init__(self) -> None:
-        super().__init__()
-        self.name = ""
-        self._inside = False
-
-    def startElementNS(self, name: Named, qname: str | None, attrs: AttributesNSImpl) -> None:  # noqa: ARG002, N802 - as SAX calls it
-        self._inside = name[1] == "config-item" and attrs.get((CONFIG, "name")) == "ActiveTable"
-
-    def endElementNS(self, name: Named, qname: str | None) -> None:  # noqa: ARG002, N802 - as SAX calls it
-        self._inside = False
-
-    def characters(self, content: str) -> None:
-        if self._inside:
-            self.name += content
+def _cells(row: Element, columns: int, longest: int) -> list[OpenCell]:
+    cells: list[OpenCell] = []
+    for one in row:
+        if one.tag in _CELLS and len(cells) < columns:
+            shown = open_cell(
+                one.get, "\n".join(_text(line) for line in one if line.tag == f"{TEXT}p")[:longest]
+            )
+            times = min(_times(one.get(f"{TABLE}number-columns-repeated")), columns - len(cells))
+            cells += [shown] * times
+    while cells and not (cells[-1][0] or cells[-1][2]):
+        cells.pop()
+    return cells
 
 
-class _Cells(ContentHandler):
-    """The cells of one sheet."""
-
-    def __init__(self, sheet: str, rows: int, columns: int, longest: int) -> None:
-        super().__init__()
-        self.rows: list[list[OpenCell]] = []
-        self._most_rows, self._most_columns, self._longest = rows, columns, longest
-        self._sheet, self._here, self._beside = sheet, False, 0
-        self._row: list[OpenCell] | None = None
-        self._row_times = self._times = 1
-        self._cell: Mapping[Named, str] | None = None
-        self._text = ""
-        self._lines = 0
-
-    def startElementNS(self, name: Named, qname: str | None, attrs: AttributesNSImpl) -> None:  # noqa: ARG002, N802 - as SAX calls it
-        if name == (TABLE, "table"):
-            self._here = attrs.get((TABLE, "name"), "") == self._sheet
-        elif not self._here or self._beside or name in _BESIDE:
-            self._beside += self._beside > 0 or name in _BESIDE
-        elif name == (TABLE, "table-row"):
-            self._row, self._row_times = [], _times(attrs.get((TABLE, "number-rows-repeated")))
-        elif name in _CELLS:
-            self._cell, self._text, self._lines = dict(attrs.items()), "", 0
-            self._times = _times(attrs.get((TABLE, "number-columns-repeated")))
-        elif name == (TEXT, "p"):
-            self._text += "\n" * (self._lines > 0)
-            self._lines += 1
-        elif name == (TEXT, "s"):
-            self._text += " " * min(_times(attrs.get((TEXT, "c"))), self._longest)
-        elif name in {(TEXT, "tab"), (TEXT, "line-break")}:
-            self._text += " "
-
-    def endElementNS(self, name: Named, qname: str | None) -> None:  # noqa: ARG002, N802 - as SAX calls it
-        if self._beside:
-            self._beside -= 1
-        elif name == (TABLE, "table"):
-            self._here = False
-        elif name in _CELLS and self._row is not None and self._cell is not None:
-            room = self._most_columns - len(self._row)
-            if room > 0:
-                shown = open_cell(self._cell.get, self._text[: self._longest])
-                self._row += [shown] * min(self._times, room)
-            self._cell = None
-        elif name == (TABLE, "table-row") and self._row is not None:
-            while self._row and not (self._row[-1][0] or self._row[-1][2]):
-                self._row.pop()
-            room = max(self._most_rows - len(self.rows), 0)
-            self.rows += [[*self._row] for _ in range(min(self._row_times, room))]
-            self._row = None
-
-    def characters(self, content: str) -> None:
-        if self._cell is not None and self._lines and not self._beside and len(self._text) <= self._longest:
-            self._text += content
+def _text(line: Element) -> str:
+    """Return the text of a line: blanks that are counted, and no notes that stand in it."""
+    if line.tag in _BESIDE:
+        return ""
+    if line.tag == f"{TEXT}s":
+        return " " * min(_times(line.get(f"{TEXT}c")), 100)
+    if line.tag in {f"{TEXT}tab", f"{TEXT}line-break"}:
+        return " "
+    return (line.text or "") + "".join(_text(one) + (one.tail or "") for one in line)
 
 
 def _times(said: str | None) -> int:
     return max(int(said), 1) if said and said.isdecimal() else 1
 
 
-def open_cell(of: Callable[[Named], str | None], text: str) -> OpenCell:
+def open_cell(of: Callable[[str], str | None], text: str) -> OpenCell:
     """Return a cell by its attributes and the text that it shows.
 
     A number shows as a fraction where the sheet wrote it so and it is that fraction; a date is told by month,
     day and year, a formula by itself.
 
-    >>> open_cell({(OFFICE, "value-type"): "float", (OFFICE, "value"): "3.5"}.get, "3 1/2")
+    >>> open_cell({f"{OFFICE}value-type": "float", f"{OFFICE}value": "3.5"}.get, "3 1/2")
     ('3 1/2', 'fraction', '')
-    >>> open_cell({(OFFICE, "value-type"): "date", (OFFICE, "date-value"): "2026-03-08"}.get, "Mar 8")
+    >>> open_cell({f"{OFFICE}value-type": "date", f"{OFFICE}date-value": "2026-03-08"}.get, "Mar 8")
     ('3/8/2026', 'date', '')
     """
-    formula = of((TABLE, "formula")) or ""
+    formula = of(f"{TABLE}formula") or ""
     formula = "=" + formula.partition("=")[2][:200] if formula else ""
-    match of((OFFICE, "value-type")):
+    match of(f"{OFFICE}value-type"):
         case "float" | "currency":
-            return (*_number(of((OFFICE, "value")), text), formula)
+            return (*_number(of(f"{OFFICE}value"), text), formula)
         case "percentage":
-            return f"{_plain(float(of((OFFICE, 'value')) or 0) * 100)}%", "typed", formula
+            return f"{_plain(float(of(f'{OFFICE}value') or 0) * 100)}%", "typed", formula
         case "date":
-            day = date.fromisoformat((of((OFFICE, "date-value")) or "")[:10])
+            day = date.fromisoformat((of(f"{OFFICE}date-value") or "")[:10])
             return f"{day.month}/{day.day}/{day.year}", "date", formula
         case _:
             return (text, "typed", formula)

@@ -69,7 +69,7 @@ def _cell(page: "WriteOnlyWorksheet", value: TableCell, *, is_head: bool) -> "Ce
         return None
     cell = WriteOnlyCell(page)
     if isinstance(value, str):
-        cell.value = _UNWRITABLE.sub("\ufffd", value)
+        cell.value = plain_text(value)
         cell.data_type = "s"
         cell.number_format = "@"
     else:
@@ -78,3 +78,12 @@ def _cell(page: "WriteOnlyWorksheet", value: TableCell, *, is_head: bool) -> "Ce
         cell.font = Font(bold=True)
         cell.alignment = Alignment(wrap_text=True, vertical="top")
     return cell
+
+
+def plain_text(text: str) -> str:
+    r"""Return a text without the signs that XML cannot hold: each becomes U+FFFD.
+
+    >>> plain_text("a\0b")
+    'a\ufffdb'
+    """
+    return _UNWRITABLE.sub("\ufffd", text)

@@ -1,6 +1,6 @@
 """Where a table has its pupils, its problems and its answers."""
 
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass
 
 from onewhole.marking.reading.answer import Unreadable, read_written
@@ -67,6 +67,14 @@ def _filled(table: Table, rows: Sequence[int]) -> tuple[int, ...]:
     return tuple(at for at in range(len(table[0])) if any(table[row][at].plain for row in rows))
 
 
+def _labelled(table: Table, heading: int | None, problems: Sequence[Problem]) -> Iterator[int]:
+    """Yield the columns that are headed as a problem, also where nobody answered it."""
+    if heading is not None:
+        yield from (
+            at for at, cell in enumerate(table[heading]) if match_label(cell.plain, problems) is not None
+        )
+
+
 def _with_pupils(
     table: Table,
     columns: tuple[int, ...],
@@ -89,7 +97,8 @@ def _with_pupils(
     titles = tuple(row for row in above if any(cell.plain for cell in table[row]))
     after = heading + 1 if heading is not None else (above[-1] + 1 if above else 0)
     rows = tuple(row for row in range(after, len(table)) if any(cell.plain for cell in table[row]))
-    in_rows = tuple(at for at in _filled(table, rows) if at not in columns)
+    filled = {*_filled(table, rows), *_labelled(table, heading, problems)}
+    in_rows = tuple(sorted(filled.difference(columns)))
     told_by_number = numbered and counts_up([text for row in rows for text in whose(row)])
     return TableLayout(table, titles, heading, columns, rows, in_rows, is_turned, doubtful, told_by_number)
 
