@@ -1,4 +1,4 @@
-"""A workbook (XLSX) to type answers into: a sheet a class, pupils down, problems across, every cell a text."""
+"""A workbook (XLSX) to type answers into: a sheet a class, pupils down, problems across, all cells text."""
 
 import re
 from collections.abc import Iterator, Sequence
@@ -14,12 +14,13 @@ if TYPE_CHECKING:
     from openpyxl import Workbook
     from openpyxl.worksheet.worksheet import Worksheet
 
-#: What a sheet is called has at most so many signs, none of these, and no apostrophe at an end (ECMA-376 part 1,
-#: 18.2.19, and what spreadsheets say themselves; from memory).
+#: What a sheet is called has at most so many signs, none of these, no apostrophe at an end (as spreadsheets
+#: say themselves; from memory).
 LONGEST_NAME = 31
 _NOT_IN_A_NAME = re.compile(r"[\[\]:*?/\\]")
 #: A hint has at most 255 signs, its title 32 (ECMA-376 part 1, 18.3.1.32, from memory).
 _LONGEST_HINT, _LONGEST_TITLE = 255, 32
+_HOW = "Type the answer just as it was written, such as 3 3/6. Leave it empty if nothing was."
 #: The row of labels; above it stands what is asked.
 HEAD = 2
 #: Widths in signs: of codes, names and answers.
@@ -124,7 +125,7 @@ def _hints(page: "Worksheet", asked: Sequence[tuple[str, str]], last: int) -> No
         hint = DataValidation(type="textLength", operator="lessThanOrEqual", formula1="500", allow_blank=True)
         hint.showInputMessage = hint.showErrorMessage = True
         hint.promptTitle = f"Problem {label}"[:_LONGEST_TITLE]
-        told = f"{plain_text(problem)}\nType the answer just as it was written, such as 3 3/6. Leave it empty if nothing was."
+        told = f"{plain_text(problem)}\n{_HOW}"
         hint.prompt = told if len(told) <= _LONGEST_HINT else f"{told[: _LONGEST_HINT - 1]}…"
         hint.errorStyle, hint.errorTitle = "warning", "A long answer"
         hint.error = "More than 500 signs are not read."

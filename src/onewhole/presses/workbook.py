@@ -22,6 +22,7 @@ from onewhole.presses.open_document import is_locked, is_open_document, open_row
 
 if TYPE_CHECKING:
     from openpyxl import Workbook
+    from openpyxl.cell.cell import Cell, MergedCell
 
 #: What the parts of a workbook may unpack to, all together, and how many there are: a sheet of a class's
 #: answers has some 100 KiB in a dozen parts.
@@ -148,7 +149,7 @@ def _small(rows: list[list[Shown]]) -> list[list[Shown]]:
 
 def _sheet(content: bytes) -> dict[str, object]:
     formulas, name, others = _formulas(content)
-    rows = [[*row] for row in _rows(content, name, values=True)]
+    rows = [[*row] for row in _rows(content, name)]
     lost = []
     for row, column, formula in formulas:
         rows[row] += [("", "typed")] * (column + 1 - len(rows[row]))
@@ -187,13 +188,13 @@ def _formulas(content: bytes) -> tuple[list[tuple[int, int, str]], str, list[str
     sheets = [sheet.title for sheet in book.worksheets]
     active = book.active
     name = active.title if active is not None and active.title in sheets else sheets[0]
-    book.close()
     found = [
-        (row, column, text)
-        for row, cells in enumerate(_rows(content, name, values=False))
-        for column, (text, _) in enumerate(cells)
-        if text.startswith("=")
+        (row, column, str(cell.value)[:LONGEST])
+        for row, cells in enumerate(_cut(book, name))
+        for column, cell in enumerate(cells)
+        if cell.data_type == "f"
     ]
+    book.close()
     return found, name, [one for one in sheets if one != name]
 
 
@@ -204,9 +205,14 @@ def _opened(content: bytes, *, values: bool) -> "Workbook":
     return load_workbook(BytesIO(content), read_only=True, data_only=values, keep_links=False)
 
 
-def _rows(content: bytes, name: str, *, values: bool) -> Iterator[list[Shown]]:
-    book = _opened(content, values=values)
-    for row in book[name].iter_rows(max_row=MOST_ROWS + 1, max_col=MOST_COLUMNS + 1):
+def _cut(book: "Workbook", name: str) -> Iterator[tuple["Cell | MergedCell", ...]]:
+    """Yield the rows of a sheet, as many and as wide as are read; a text that begins with = is no formula."""
+    yield from book[name].iter_rows(max_row=MOST_ROWS + 1, max_col=MOST_COLUMNS + 1)
+
+
+def _rows(content: bytes, name: str) -> Iterator[list[Shown]]:
+    book = _opened(content, values=True)
+    for row in _cut(book, name):
         cells = [shown_cell(cell.value, getattr(cell, "number_format", "") or "General") for cell in row]
         while cells and not cells[-1][0]:
             cells.pop()

@@ -83,6 +83,7 @@ _NIGHT: tuple[PageRoute | PageMount, ...] = (
     PageRoute("POST", "/marking/column", marking.column, fields=("label", "wrong"), use=FileUse.TRANSACTION),
     PageRoute("POST", "/marking/close", marking.close, fields=("close",), use=FileUse.TRANSACTION),
     PageRoute("GET", "/marking/paste", paste.ask),
+    PageRoute("GET", "/marking/paste/answers.xlsx", paste.workbook),
     PageRoute(
         "POST",
         "/marking/paste",
@@ -201,6 +202,8 @@ _CLASS: tuple[PageRoute | PageMount, ...] = (
     PageRoute("GET", "/scores", scores.look),
     PageRoute("GET", "/scores/scores.csv", scores.as_csv),
     PageRoute("GET", "/scores/scores.xlsx", scores.as_xlsx),
+    PageRoute("GET", "/scores/grades.csv", scores.as_grades),
+    PageRoute("GET", "/scores/due.ics", scores.as_calendar),
     PageRoute("GET", "/year", year.look),
     PageRoute("POST", "/year", year.keep, fields=year.KEEP, use=FileUse.TRANSACTION),
     PageRoute("POST", "/year/night", year.compose, fields=year.COMPOSE),

@@ -79,7 +79,9 @@ def range_xlsx(book: Store, room_number: int, first: date, last: date, when: dat
 
 
 def put_table(path: Path, made: bytes | str) -> None:
-    """Write a table to a file for its owner alone (mode 0600); CSV says at its start that it is UTF-8.
+    """Write a table, or another file about a class, for its owner alone (mode 0600).
+
+    CSV says at its start that it is UTF-8.
 
     Raises FileRefused.
     """

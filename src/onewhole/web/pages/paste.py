@@ -1,6 +1,8 @@
 """A table of answers on its way to the grid: handed in, looked at, asked about, kept, taken back."""
 
 from onewhole.desk.classes.class_records import night_page
+from onewhole.desk.classes.score_tables import XLSX
+from onewhole.desk.exchange.blank_workbook import workbook_of_night
 from onewhole.desk.marking.handed_table import (
     LARGEST,
     HandedTable,
@@ -13,7 +15,7 @@ from onewhole.desk.marking.pastes import take_back
 from onewhole.desk.marking.pasting import KeptTable, LaidTable, keep_table, lay_table
 from onewhole.errors import InputError
 from onewhole.web.http.request import PageRequest
-from onewhole.web.http.response import HtmlPage, Redirect
+from onewhole.web.http.response import Content, HtmlPage, Redirect
 from onewhole.web.pages import marking
 from onewhole.web.pages.ahead import tomorrow_ahead
 
@@ -27,6 +29,13 @@ def ask(request: PageRequest) -> HtmlPage:
     """Show where a table is pasted or a file is chosen."""
     page = night_page(request.book, request.number("room"), request.number("night"))
     return HtmlPage("paste.html", {"page": page, "most": LARGEST // 1_000_000})
+
+
+def workbook(request: PageRequest) -> Content:
+    """Give a workbook to type the answers of the night into."""
+    room, night = request.number("room"), request.number("night")
+    made = workbook_of_night(request.book, room, night, request.app.now())
+    return Content(made, XLSX, f"answers-{night_page(request.book, room, night).night.day}.xlsx")
 
 
 def show(request: PageRequest) -> HtmlPage:
