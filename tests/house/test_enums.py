@@ -6,6 +6,7 @@ from tests.house.plan import PACKAGE, nodes
 
 #: The enumerations whose values may pass for text, each with its reason. A new one has to be argued for.
 TEXTUAL = {
+    "ExchangeAct": "typed at the terminal",
     "KeepAct": "typed at the terminal",
     "WishedSkill": "typed at the terminal and in a recipe",
     "Review": "typed at the terminal and in a recipe",
