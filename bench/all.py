@@ -12,6 +12,7 @@ HERE = Path(__file__).parent
 
 #: In the order of the report; a bench is a script of this folder that prints its own table.
 BENCHES = (
+    "speed_table",
     "heart",
     "marking",
     "pages",
