@@ -1,9 +1,9 @@
 """What a teacher waits for, row by row, beside an empty Python and, where given, an earlier release.
 
 Run: `python bench/speed_table.py [SOURCES]`. SOURCES is the `src` folder of an earlier release
-(`git worktree add ../before COMMIT` makes one). All take turns in one run, each in a process of its own: a row
-tells the median of the milliseconds, how many times `python -c pass` that is, the processor's milliseconds, and
-how many times less of those than before. Goals are those of two quiet cores.
+(`git worktree add ../before COMMIT` makes one). All take turns in one run, each in a process of its own: a
+row tells the median of the milliseconds, how many times `python -c pass` that is, the processor's
+milliseconds, and how many times less of those than before. Goals are those of two quiet cores.
 """
 
 import os
