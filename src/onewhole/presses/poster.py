@@ -1,6 +1,7 @@
 """The poster of a film: one picture that says what it is about."""
 
 import math
+from dataclasses import replace
 from io import BytesIO
 
 import numpy as np
@@ -45,11 +46,15 @@ def poster(timeline: Timeline, words: ClassWords) -> bytes:
 
 
 def _fullest(part: FramePart, words: ClassWords) -> Image.Image:
-    """Return how much darker than paper a chapter's board is where it has most ink; of several the latest."""
+    """Return how much darker than paper a chapter's board is where it has most ink; of several the latest.
+
+    Only what is done counts: nothing is looked at while it moves.
+    """
+    still = replace(part, moves=tuple(replace(move, start=move.end) for move in part.moves))
     clean = paper_with_footer(part.footer, part.shape)
     sparse = clean[::SPARSE, ::SPARSE]
     most, best = -1, clean.copy()
-    for frame in part_frames(part, words):
+    for frame in part_frames(still, words):
         if frame.changed is None:
             continue
         ink = int(np.count_nonzero(frame.board[::SPARSE, ::SPARSE] != sparse))
