@@ -122,7 +122,7 @@ def test_the_same_doubts_are_settled(skill: WishedSkill) -> None:
     every = doubts(Wishes(skill=skill, questions=asked))
     for taken in (True, False):
         t = table(8, 4, taken=taken)
-        t = t.at(np.array(sorted(random.Random(1).sample(range(len(t)), sample(12, 12, 40)))))
+        t = t.at(np.array(sorted(random.Random(1).sample(range(len(t)), sample(12, 3, 40)))))
         rows = settled(t, writes(t), every)
         for at, one in enumerate(likes(t)):
             bits = sum(int(row) << place for place, row in enumerate(rows[:, at]))
