@@ -33,6 +33,7 @@ PAGES = (
     "/mine/1/class/days",
     "/mine/1/class/forms",
     "/mine/1/class/share",
+    "/mine/1/exchange",
     "/mine/1/scores",
     "/mine/1/year",
     "/mine/1/printing",

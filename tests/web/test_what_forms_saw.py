@@ -66,6 +66,7 @@ NEEDS_NONE = {
     "night_change.again": "adds a night, and refuses the same page on the same day",
     "page_change.copy": "adds a page",
     "class_change.copy": "adds a class",
+    "exchange.page": "keeps nothing; what it shows is saved by the Page desk",
     "class_share.give": "gives a file out; nothing is kept but a key where there was none",
     "tomorrow.ask": "adds a row",
     "tomorrow.unask": "names a row by a number that is never given twice and never changes",

@@ -33,7 +33,7 @@ VERBS: dict[str, str] = {
     "year": "Plan a school year week by week, and compose its nights.",
     "papers": "Say who got a page, who was away, and whose paper is late.",
     "scores": "Show right of tried by pupil and night, for a grade book too.",
-    "exchange": "Write and read files of other programs: workbooks, grade books, calendars.",
+    "exchange": "Write and read files of other programs: grade books, questions, class lists.",
     "keep": "Back up and restore the file of a class; give out or erase a child.",
     "share": "Write a class's answers for the district, without names.",
     "serve": "Open the whole round in the browser, on this machine.",

@@ -16,9 +16,11 @@ from onewhole.cli.screen import plain_line
 from onewhole.desk.classes.class_records import Store
 from onewhole.desk.classes.score_days import score_days
 from onewhole.desk.classes.score_tables import put_table
-from onewhole.desk.exchange import blank_workbook, due_calendar, grade_book
+from onewhole.desk.exchange import blank_workbook, due_calendar, grade_book, question_package
 from onewhole.desk.keep import way_back
 from onewhole.desk.page.sheets import sheet_in
+from onewhole.presses.files import write
+from onewhole.presses.named_file import content, refused
 
 
 class ExchangeAct(StrEnum):
@@ -27,6 +29,8 @@ class ExchangeAct(StrEnum):
     WORKBOOK = "workbook"
     GRADES = "grades"
     DUE = "due"
+    QUESTIONS = "questions"
+    PAGE = "page"
 
 
 Do = Annotated[
@@ -34,12 +38,16 @@ Do = Annotated[
     typer.Argument(
         metavar="DO",
         help="workbook: an XLSX file to type the answers to a sheet into; grades: a table for a grade book, "
-        "as CSV; due: a calendar of what was set, as ICS.",
+        "as CSV; due: a calendar of what was set, as ICS; questions: a sheet as QTI 3.0 items in a ZIP; page: a "
+        "sheet out of such a ZIP.",
     ),
 ]
 File = Annotated[
     Path,
-    typer.Argument(metavar="FILE", help="workbook: the typed sheet; grades, due: the file of the class."),
+    typer.Argument(
+        metavar="FILE",
+        help="workbook, questions: the typed sheet; grades, due: the class's file; page: the ZIP.",
+    ),
 ]
 To = Annotated[Path, typer.Option("--to", metavar="PATH", help="The file that is written.")]
 Book = Annotated[
@@ -88,6 +96,15 @@ def run(
                 bounds = (day_in(first) if first else date.min, day_in(last) if last else date.max)
                 calendar = due_calendar.due_ics(kept, number or 1, *bounds, now())
             put_table(to, calendar)
+        case ExchangeAct.QUESTIONS:
+            package, left_out = question_package.questions_of_page(sheet_in(file))
+            write(to, package)
+            if left_out:
+                print(f"Left out, for they need their picture: {', '.join(left_out)}", file=sys.stderr)
+        case ExchangeAct.PAGE:
+            with refused(file):
+                held = content(file, question_package.LARGEST)
+            write(to, question_package.page_of_questions(held, str(file)).encode())
         case _:
             assert_never(do)
     print(plain_line(str(to)))

@@ -45,6 +45,11 @@ def look(request: PageRequest) -> HtmlPage:
     return _shown(request, versions[0], versions)
 
 
+def begun_with(request: PageRequest, typed: str) -> HtmlPage:
+    """Show the desk with a page that came from elsewhere, not saved yet."""
+    return _shown(request, None, (), Draft(typed))
+
+
 def version(request: PageRequest) -> Json:
     """Tell what an earlier version says."""
     wanted = request.number("version")
