@@ -17,10 +17,9 @@ from onewhole.desk.classes.class_records import Store
 from onewhole.desk.classes.score_days import score_days
 from onewhole.desk.classes.score_tables import put_table
 from onewhole.desk.exchange import blank_workbook, due_calendar, grade_book, question_package
+from onewhole.desk.exchange.exchanged_files import handed_in, put_file
 from onewhole.desk.keep import way_back
 from onewhole.desk.page.sheets import sheet_in
-from onewhole.presses.files import write
-from onewhole.presses.named_file import content, refused
 
 
 class ExchangeAct(StrEnum):
@@ -38,8 +37,8 @@ Do = Annotated[
     typer.Argument(
         metavar="DO",
         help="workbook: an XLSX file to type the answers to a sheet into; grades: a table for a grade book, "
-        "as CSV; due: a calendar of what was set, as ICS; questions: a sheet as QTI 3.0 items in a ZIP; page: a "
-        "sheet out of such a ZIP.",
+        "as CSV; due: a calendar of what was set, as ICS; questions: a sheet as QTI 3.0 items in a ZIP; "
+        "page: a sheet out of such a ZIP.",
     ),
 ]
 File = Annotated[
@@ -98,13 +97,12 @@ def run(
             put_table(to, calendar)
         case ExchangeAct.QUESTIONS:
             package, left_out = question_package.questions_of_page(sheet_in(file))
-            write(to, package)
+            put_file(to, package)
             if left_out:
                 print(f"Left out, for they need their picture: {', '.join(left_out)}", file=sys.stderr)
         case ExchangeAct.PAGE:
-            with refused(file):
-                held = content(file, question_package.LARGEST)
-            write(to, question_package.page_of_questions(held, str(file)).encode())
+            held = handed_in(file, question_package.LARGEST)
+            put_file(to, question_package.page_of_questions(held, str(file)).encode())
         case _:
             assert_never(do)
     print(plain_line(str(to)))
