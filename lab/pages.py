@@ -1,6 +1,7 @@
 """The pages that are compared: the example's, composed ones, random ones, look-alikes, and columns."""
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterable, Iterator, Sequence
+from dataclasses import replace
 from functools import cache
 from itertools import combinations, islice
 from pathlib import Path
@@ -13,6 +14,7 @@ from onewhole.marking.reading.writing import alike
 from onewhole.misconceptions.catalogue import by_id
 from onewhole.notations.text import text
 from onewhole.problems.parallel import parallel
+from onewhole.problems.problem import Problem
 from onewhole.problems.twins import twin_key
 from onewhole.sheets.reading import read_sheet
 from onewhole.sheets.wishes import Wishes
@@ -83,25 +85,31 @@ def _column_problem(chance: Random) -> Statement:
     return read_statement(f"{first} - {chance.randrange(10, first)}")
 
 
-def built(space: Iterator[Statement], ideas: Sequence[str], size: int) -> tuple[str, ...]:
+def built(space: Iterable[Statement], ideas: Sequence[str], size: int) -> tuple[str, ...]:
     """Build a page from some problems: each two ideas, and each and the right way, are to be told apart."""
+    asked = (Problem("1", statement, text(statement)) for statement in space)
+    return tuple(problem.typed for problem in built_of(asked, ideas, size))
+
+
+def built_of(space: Iterable[Problem], ideas: Sequence[str], size: int) -> tuple[Problem, ...]:
+    """Build a page from some problems, told as stories or not; see :func:`built`."""
     wrote = {asked: _answers(asked, ideas) for asked in space}
     left = dict.fromkeys(combinations(("", *ideas), 2), 4)
-    page: list[Statement] = []
+    page: list[Problem] = []
     twins: set[object] = set()
     while len(page) < size:
-        fresh = [asked for asked in wrote if twin_key(asked) not in twins]
+        fresh = [asked for asked in wrote if twin_key(asked.statement) not in twins]
         best = max(fresh, key=lambda asked: _told(wrote[asked], left))
         for one, other in left:
             if wrote[best][one] != wrote[best][other]:
                 left[one, other] //= 2
-        twins.add(twin_key(best))
-        page.append(best)
-    return tuple(map(text, page))
+        twins.add(twin_key(best.statement))
+        page.append(replace(best, label=str(len(page) + 1)))
+    return tuple(page)
 
 
-def _answers(asked: Statement, ideas: Sequence[str]) -> dict[str, object]:
-    found = {key: by_id(key).slip(asked) for key in ideas}
+def _answers(asked: Problem, ideas: Sequence[str]) -> dict[str, object]:
+    found = {key: by_id(key).slip(asked.statement, asked.told) for key in ideas}
     return {"": None} | {key: alike(slip.wrote) if slip else None for key, slip in found.items()}
 
 

@@ -25,6 +25,7 @@ from onewhole.misconceptions.attempt import Outcome
 from onewhole.misconceptions.catalogue import by_id, shows
 from onewhole.misconceptions.pattern import Family
 from onewhole.misconceptions.slip import Slip
+from onewhole.misconceptions.telling import ToldAs
 from onewhole.notations.text import text
 from onewhole.number.ladder import Style, mixed
 from onewhole.number.quantity import NotOnLadderError, Quantity, usual, whole
@@ -90,25 +91,25 @@ class Pen:
 def page_of(pupil: Pupil, problems: Iterable[Problem], seed: str) -> tuple[str, ...]:
     """Return what a pupil writes on a page, one cell a problem."""
     pen = Pen(pupil, Random(f"{seed} {pupil.code}"))
-    return tuple(cell(pen, problem.statement) for problem in problems)
+    return tuple(cell(pen, problem.statement, problem.told) for problem in problems)
 
 
-def cell(pen: Pen, statement: Statement) -> str:
-    """Return what a pupil writes for one problem."""
+def cell(pen: Pen, statement: Statement, told: ToldAs | None = None) -> str:
+    """Return what a pupil writes for one problem; ``told`` is how a story tells it."""
     if pen.happens(pen.pupil.blank):
         return ""
-    found = _written(pen, statement)
+    found = _written(pen, statement, told)
     rate = pen.pupil.transposed
     return _transposed(pen, found) if rate and pen.happens(rate) else found
 
 
-def _written(pen: Pen, statement: Statement) -> str:
+def _written(pen: Pen, statement: Statement, told: ToldAs | None) -> str:
     once = pen.happens(pen.pupil.once)
     if once and pen.happens(pen.pupil.air):
         return text(_out_of_the_air(pen, statement))
-    idea = _dropped_idea(pen, statement) if once else _steady_idea(pen, statement)
+    idea = _dropped_idea(pen, statement, told) if once else _steady_idea(pen, statement, told)
     read = _copied(pen, statement) if pen.happens(pen.pupil.copied) else statement
-    work = _outside(pen, read) or _by_idea(idea, read) or _rightly(pen.way, read)
+    work = _outside(pen, read) or _by_idea(idea, read, told) or _rightly(pen.way, read)
     for at, line in enumerate(work.lines):
         if at and any(pen.happens(pen.pupil.slip) for _ in range(_facts(work, line))):
             work = _one_off(pen, work, at)
@@ -135,9 +136,10 @@ def _facts(work: Work, line: Line) -> int:
     return 0 if isinstance(line.says, Comparison) and line.says.sign is None else 1
 
 
-def _steady_idea(pen: Pen, statement: Statement) -> str:
+def _steady_idea(pen: Pen, statement: Statement, told: ToldAs | None) -> str:
     """Return the steady idea that acts here, unless the pupil is back at the right way; "" for none."""
-    acting = [key for key in pen.pupil.ideas if used(pen.pupil, statement) and by_id(key).slip(statement)]
+    used_here = pen.pupil.ideas if used(pen.pupil, statement) else ()
+    acting = [key for key in used_here if by_id(key).slip(statement, told)]
     if not acting or pen.happens(pen.pupil.back):
         return ""
     return pen.chance.choice(acting) if pen.pupil.kind is Kind.IN_TURN else acting[0]
@@ -185,9 +187,9 @@ def _transposed(pen: Pen, cell: str) -> str:
     return "".join(changed)
 
 
-def _dropped_idea(pen: Pen, statement: Statement) -> str:
+def _dropped_idea(pen: Pen, statement: Statement, told: ToldAs | None) -> str:
     """Return an idea that this pupil has not tried yet, never to be tried again."""
-    fresh = [key for key in _possible(statement) if key not in pen.dropped]
+    fresh = [key for key in _possible(statement, told) if key not in pen.dropped]
     if not fresh:
         return ""
     pen.dropped.add(chosen := pen.chance.choice(fresh))
@@ -195,21 +197,21 @@ def _dropped_idea(pen: Pen, statement: Statement) -> str:
 
 
 @lru_cache(maxsize=1024)
-def _possible(statement: Statement) -> tuple[str, ...]:
+def _possible(statement: Statement, told: ToldAs | None) -> tuple[str, ...]:
     return tuple(
         slip.pattern
-        for slip in shows(statement)
+        for slip in shows(statement, told)
         if by_id(slip.pattern).family is not Family.FACT and not slip.form
     )
 
 
 @lru_cache(maxsize=16384)
-def _slip(idea: str, statement: Statement) -> Slip | None:
-    return by_id(idea).slip(statement)
+def _slip(idea: str, statement: Statement, told: ToldAs | None) -> Slip | None:
+    return by_id(idea).slip(statement, told)
 
 
-def _by_idea(idea: str, statement: Statement) -> Work | None:
-    slip = _slip(idea, statement) if idea else None
+def _by_idea(idea: str, statement: Statement, told: ToldAs | None = None) -> Work | None:
+    slip = _slip(idea, statement, told) if idea else None
     return Work(slip.lines, slip.wrote, idea, slip.also, slip.false_at or 0) if slip else None
 
 

@@ -1,6 +1,6 @@
 """Pages of the other topics, the ideas that act on them, and invented classes that hold those ideas."""
 
-from collections.abc import Callable, Iterator, Mapping, Sequence
+from collections.abc import Callable, Mapping, Sequence
 from concurrent.futures import Executor
 from dataclasses import dataclass, replace
 from fractions import Fraction
@@ -27,11 +27,12 @@ from lab.multiplied_and_divided import (
     times_fraction,
     times_whole,
 )
-from lab.nights import CLASS, Typed
-from lab.pages import LOOKED_AT, built
+from lab.nights import CLASS
+from lab.pages import LOOKED_AT, built_of
 from lab.pupils import Kind, ideas_of, topic_class
 from lab.rates import USUAL
 from lab.table import Part, held, percent
+from lab.told import stories, stories_and_numbers
 from lab.trials import Trial, problems, trials
 from onewhole.desk.page.compose import compose
 from onewhole.findings.wished_skill import WishedSkill
@@ -39,9 +40,9 @@ from onewhole.misconceptions.pattern import Topic
 from onewhole.notations.text import text
 from onewhole.number.ladder import mixed
 from onewhole.number.quantity import usual
+from onewhole.problems.problem import Problem
 from onewhole.sheets.wishes import Wishes
 from onewhole.statements.reading import read_quantity, read_statement
-from onewhole.statements.statement import Statement
 from onewhole.working.form import FormWanted
 from onewhole.working.quotients.remainder_shared import RemainderForm
 
@@ -176,7 +177,7 @@ def _minutes(chance: Random, least: int) -> str:
 
 
 #: How one problem of a page is drawn.
-Draw = Callable[[Random], str]
+Draw = Callable[[Random], str | Problem]
 
 
 @dataclass(frozen=True, slots=True)
@@ -197,7 +198,7 @@ class OtherTopic:
         """Return what its seeds begin with."""
         return self.draw.value if isinstance(self.draw, WishedSkill) else self.draw.__name__
 
-    def page(self, size: int, seed: int) -> Typed:
+    def page(self, size: int, seed: int) -> tuple[Problem, ...]:
         """Return a page of problems that tell apart the most ideas that are left.
 
         >>> len(TOPICS["adding measures"].page(3, 1))
@@ -206,14 +207,20 @@ class OtherTopic:
         if isinstance(self.draw, WishedSkill):
             return _composed(self.draw, size, seed + 1)
         chance, draw = Random(f"{self.seed} {seed}"), self.draw
-        space: Iterator[Statement] = (read_statement(draw(chance)) for _ in range(LOOKED_AT // 2))
-        return built(space, self.ideas, size)
+        return built_of((_asked(draw(chance)) for _ in range(LOOKED_AT // 2)), self.ideas, size)
+
+
+def _asked(drawn: str | Problem) -> Problem:
+    if isinstance(drawn, Problem):
+        return drawn
+    statement = read_statement(drawn)
+    return Problem("1", statement, text(statement))
 
 
 @cache
-def _composed(skill: WishedSkill, size: int, seed: int) -> Typed:
+def _composed(skill: WishedSkill, size: int, seed: int) -> tuple[Problem, ...]:
     page = compose(Wishes(skill=skill, number=size, seed=seed)).sheet
-    return tuple(problem.typed for problem in page.problems)
+    return problems(tuple(problem.typed for problem in page.problems))
 
 
 def _of(letters: str, *topics: Topic) -> tuple[str, ...]:
@@ -235,6 +242,9 @@ _FRACTIONS_COMPARED = (
 _FRACTIONS_ORDERED = tuple(key for key in _FRACTIONS_COMPARED if key not in {"N01", "N15"})
 _DECIMALS_COMPARED = ("F06", "F07", "N08", "N09", "N10", "N11", "N12", "N13", "N15")
 _WHOLES_DIVIDED = _of("L", Topic.QUOTIENTS)
+#: Ideas about what to do in a story, and some that act on numbers alone too.
+_IN_STORIES = ideas_of(Topic.STORIES)
+_BESIDE_STORIES = ("E01", "E28", "H01", "K15", "L06", "M17", "W03")
 #: Ideas about hours and minutes.
 _ON_THE_CLOCK = ("G01", "G02", "G03", "G04", "G05", "G06", "J01", "J04", "J05")
 
@@ -269,6 +279,10 @@ TOPICS: Mapping[str, OtherTopic] = {
     "factors and multiples": OtherTopic(ideas_of(Topic.LISTS), listed),
     "clock times": OtherTopic(_ON_THE_CLOCK, _clock_times),
     "line plots": OtherTopic(ideas_of(Topic.PLOTS), _line_plots, TWENTY),
+    "stories": OtherTopic(_IN_STORIES, stories, TWENTY),
+    "stories, and problems in numbers alone": OtherTopic(
+        (*_IN_STORIES, *_BESIDE_STORIES), stories_and_numbers, TWENTY
+    ),
     "clock times, composed": OtherTopic(_ON_THE_CLOCK, WishedSkill.CLOCK),
 }
 
@@ -276,7 +290,7 @@ TOPICS: Mapping[str, OtherTopic] = {
 def class_of(topic: OtherTopic, which: int) -> tuple[Trial, ...]:
     """Let one invented class write a page of a topic, and diagnose it."""
     seed = f"{topic.seed} {which}"
-    page = problems(topic.page(topic.size, which % PAGES))
+    page = topic.page(topic.size, which % PAGES)
     pupils = [replace(one, remainder=topic.remainder) for one in topic_class(USUAL, topic.ideas, CLASS, seed)]
     return trials(pupils, page, seed, FormWanted(remainder=topic.remainder))
 

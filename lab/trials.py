@@ -116,7 +116,8 @@ def _trial(one: Pupil, found: Finding, page: Sequence[Problem], sits: str) -> Tr
 def truth_on(one: Pupil, page: Sequence[Problem]) -> tuple[Ideas, int]:
     """Return the steady ideas of a pupil that can act on a page, and on how many problems one can."""
     acting = [
-        {key for key in one.ideas if used(one, problem.statement) and by_id(key).slip(problem.statement)}
+        {key for key in one.ideas if by_id(key).slip(problem.statement, problem.told)}
         for problem in page
+        if used(one, problem.statement)
     ]
     return frozenset().union(*acting), sum(map(bool, acting))

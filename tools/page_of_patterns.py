@@ -58,6 +58,8 @@ def _pattern(pattern: Pattern) -> Iterator[str]:
     yield f"{pattern.rule}"
     yield ""
     yield f"- For example, `{example.problem}` is {example.right} and {fate} **{example.wrong}**."
+    if example.story:
+        yield f"- The story: {example.story}"
     yield f"- It shows when {pattern.shows_when}."
     yield f"- The child may be thinking: “{thought_on(pattern, case, WORDS)}”"
     yield f"- Ask: {question_on(pattern, case, WORDS)}"

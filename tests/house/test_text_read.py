@@ -74,6 +74,7 @@ READERS = {
     "desk/paper/paper_by.py": KEPT,
     "desk/paper/picture_files.py": NAME,
     "presses/paper/picture_kinds.py": "the first bytes of a file",
+    "desk/page/patterns.py": "a typed problem, and its story behind a bar",
     "desk/page/clicks.py": ASKED,
     "desk/page/fitting.py": "a drawing of the typesetter: how much room it left",
     "desk/page/examples.py": "what a setting takes, in words of our own",

@@ -8,7 +8,6 @@ from lab.measures import FAIR
 from lab.pupils import Kind, Pupil
 from lab.steps import Pen, cell
 from lab.topics import TOPICS, class_of, other_topics
-from lab.trials import problems
 from onewhole.misconceptions.catalogue import by_id
 from onewhole.statements.reading import read_statement
 
@@ -19,8 +18,8 @@ def test_a_page_comes_from_its_seed_and_shows_its_ideas(name: str) -> None:
     topic = TOPICS[name]
     page = topic.page(12, 1)
     assert page == topic.page(12, 1) != topic.page(12, 2)
-    assert len(problems(page)) == 12
-    acts = [sum(by_id(key).slip(read_statement(typed)) is not None for typed in page) for key in topic.ideas]
+    assert [one.label for one in page] == [str(at) for at in range(1, 13)]
+    acts = [sum(by_id(key).slip(one.statement, one.told) is not None for one in page) for key in topic.ideas]
     assert acts.count(0) <= 1
     assert sum(act >= FAIR for act in acts) > len(acts) / 2
 

@@ -5,6 +5,7 @@ import pytest
 from onewhole.languages.class_words import ClassWords
 from onewhole.languages.english.stories import KITE_PAPER
 from onewhole.languages.english.words import words_for
+from onewhole.misconceptions.telling import PLAIN_STORY
 from onewhole.problems.story_asks import NoStoryError
 from onewhole.problems.story_structure import Structure
 from onewhole.sentences.typed import typed_sentences
@@ -209,7 +210,7 @@ def test_a_class_names_its_own_things(whole: str, stories: str, words: str) -> N
     assert words in told
     assert "kite" not in told
     assert read_sheet(write_sheet(sheet)) == sheet
-    _, (problem,) = labelled(sheet.header, {ASKED: True}, seed=-1)
+    _, (problem,) = labelled(sheet.header, {ASKED: PLAIN_STORY}, seed=-1)
     assert problem.story == told
 
 

@@ -24,6 +24,7 @@ from onewhole.misconceptions.asks.quotients import QuotientAsk
 from onewhole.misconceptions.asks.rounding import RoundingAsk
 from onewhole.misconceptions.asks.sizes import SizeAsk
 from onewhole.misconceptions.asks.steps import StepAsk
+from onewhole.misconceptions.asks.stories import StoryAsk
 
 #: Every question.
 Ask = (
@@ -42,4 +43,5 @@ Ask = (
     | StepAsk
     | ListAsk
     | PlotAskedOf
+    | StoryAsk
 )

@@ -35,10 +35,12 @@ from onewhole.misconceptions.patterns.rounding import ROUNDING
 from onewhole.misconceptions.patterns.several_numbers import SEVERAL_NUMBERS
 from onewhole.misconceptions.patterns.several_steps import SEVERAL_STEPS
 from onewhole.misconceptions.patterns.shifts_and_slips import SHIFTS_AND_SLIPS
+from onewhole.misconceptions.patterns.stories import STORIES
 from onewhole.misconceptions.patterns.sum_columns import SUM_COLUMNS
 from onewhole.misconceptions.patterns.unlike_denominators import UNLIKE_DENOMINATORS
 from onewhole.misconceptions.patterns.whole_on_top import WHOLE_ON_TOP
 from onewhole.misconceptions.slip import Slip
+from onewhole.misconceptions.telling import ToldAs
 from onewhole.statements.statement import Statement
 
 GROUPS = (
@@ -73,10 +75,11 @@ GROUPS = (
     QUOTIENTS,
     FRACTION_QUOTIENTS,
     OUR_OWN,
+    STORIES,
 )
 
 #: The first letter of an id tells the topic; patterns are listed in this order.
-TOPIC_LETTERS = "APBCDEFGHIJKLMNOQRSUVWX"
+TOPIC_LETTERS = "APBCDEFGHIJKLMNOQRSTUVWX"
 
 
 class UnknownPatternError(InputError, KeyError):
@@ -124,20 +127,23 @@ def by_id(key: str) -> Pattern:
 
 
 @lru_cache(maxsize=256)
-def met(statement: Statement) -> tuple[tuple[str, Slip | Luck], ...]:
+def met(statement: Statement, telling: ToldAs | None) -> tuple[tuple[str, Slip | Luck], ...]:
     """Return what this problem shows of each pattern that applies, or that it is right by luck.
 
+    ``telling`` is how a story tells it, None for numbers alone.
     In the order of the ids. What was asked for last is kept: the problems of a page are asked for again and
     again.
     """
-    return tuple((pattern.id, one) for pattern in patterns() if (one := pattern.meets(statement)))
+    return tuple((pattern.id, one) for pattern in patterns() if (one := pattern.meets(statement, telling)))
 
 
-def shows(statement: Statement) -> tuple[Slip, ...]:
+def shows(statement: Statement, telling: ToldAs | None = None) -> tuple[Slip, ...]:
     """Return what each pattern that this problem can show would write, in the order of the ids.
+
+    ``telling`` is how a story tells it, None for numbers alone.
 
     >>> from onewhole.statements.reading import read_statement
     >>> [slip.pattern for slip in shows(read_statement("3/8 + 2/8"))]
     ['P01', 'P06', 'P07', 'P08', 'P09', 'B12', 'B13']
     """
-    return tuple(one for _, one in met(statement) if isinstance(one, Slip))
+    return tuple(one for _, one in met(statement, telling) if isinstance(one, Slip))

@@ -9,9 +9,11 @@ from onewhole.misconceptions.attempt import Attempt, BelowZeroError, answer_clai
 from onewhole.misconceptions.bend import Bend, BentTry, Try
 from onewhole.misconceptions.case import Case
 from onewhole.misconceptions.in_order import in_order, pairs_of
+from onewhole.misconceptions.in_story import InStory
 from onewhole.misconceptions.pair import as_question
 from onewhole.misconceptions.slip import Slip
 from onewhole.misconceptions.source import Source
+from onewhole.misconceptions.telling import ToldAs
 from onewhole.misconceptions.thought import Thought
 from onewhole.statements.reading import read_statement
 from onewhole.statements.statement import Ordering, Statement
@@ -40,6 +42,7 @@ class Topic(Enum):
     PRODUCTS = "whole numbers and fractions multiplied"
     QUOTIENTS = "dividing"
     PLOTS = "line plots"
+    STORIES = "what to do in a story"
 
 
 class Family(Enum):
@@ -60,11 +63,16 @@ class Family(Enum):
 
 @dataclass(frozen=True, slots=True)
 class Example:
-    """A problem, its right answer and the answer of the pattern, as typed text."""
+    """A problem, its right answer and the answer of the pattern, as typed text.
+
+    ``story`` and ``telling`` are the words of a problem that is told, and what in them may mislead.
+    """
 
     problem: str
     right: str
     wrong: str
+    story: str = ""
+    telling: ToldAs | None = None
 
 
 class Luck(Enum):
@@ -121,25 +129,26 @@ class Pattern:
         """Return the key of the taught strategy to look at beside the pattern, or None when there is none."""
         return self.bends.strategy if self.bends else self.beside
 
-    def slip(self, statement: Statement) -> Slip | None:
+    def slip(self, statement: Statement, telling: ToldAs | None = None) -> Slip | None:
         """Return the working with its one false line, or None when this problem cannot show the pattern.
 
         It cannot when the pattern does not apply, when it would need a count below zero, and when the
-        answer comes out right by luck (:class:`Luck`).
+        answer comes out right by luck (:class:`Luck`). ``telling`` is how a story tells it, None for numbers
+        alone.
         """
-        met = self.meets(statement)
+        met = self.meets(statement, telling)
         return met if isinstance(met, Slip) else None
 
-    def meets(self, statement: Statement) -> "Slip | Luck | None":
+    def meets(self, statement: Statement, telling: ToldAs | None = None) -> "Slip | Luck | None":
         """Return what becomes of a problem: the slip that it shows, luck, or None where it does not apply."""
-        tried = _tried(self, statement)
+        tried = _tried(self, statement, telling)
         if tried is None:
             return None
         if _right(tried) == self.of_form:
             return Slip(self.id, tried.lines, tried.wrote, tried.also, self.of_form)
         return None if self.of_form else Luck.RIGHT
 
-    def case(self, statement: Statement) -> Case | None:
+    def case(self, statement: Statement, telling: ToldAs | None = None) -> Case | None:
         """Return a problem with what the pattern writes on it, or None when it cannot show the pattern.
 
         Of numbers to be put in order it is the first two that the pattern compares wrongly.
@@ -149,7 +158,7 @@ class Pattern:
         >>> by_id("A02").case(read_statement("3/8 - 1/8")) is None
         True
         """
-        slip = self.slip(statement)
+        slip = self.slip(statement, telling)
         if slip is None:
             return None
         if isinstance(statement, Ordering):
@@ -159,15 +168,17 @@ class Pattern:
     @property
     def example_case(self) -> Case:
         """Return the example as a case. Raises LookupError where it does not show the pattern."""
-        case = self.case(read_statement(self.example.problem))
+        case = self.case(read_statement(self.example.problem), self.example.telling)
         if case is None:
             msg = f"the example of {self.id} does not show it"
             raise LookupError(msg)
         return case
 
 
-def _tried(pattern: Pattern, statement: Statement) -> Attempt | None:
+def _tried(pattern: Pattern, statement: Statement, telling: ToldAs | None) -> Attempt | None:
     try:
+        if isinstance(pattern.attempt, InStory):
+            return None if telling is None else pattern.attempt.told(as_question(statement), telling)
         if isinstance(statement, Ordering):
             return in_order(statement, pattern.attempt) if pattern.family is Family.COMPARISON else None
         return pattern.attempt(as_question(statement))

@@ -4,6 +4,7 @@ import re
 from dataclasses import dataclass, field
 
 from onewhole.errors import InputError
+from onewhole.misconceptions.telling import PLAIN_STORY, ToldAs
 from onewhole.statements.reading import read_statement
 from onewhole.statements.statement import Statement
 
@@ -23,6 +24,7 @@ class Problem:
     as it stands in the sheet, with single blanks, and reads back to ``statement``. ``line`` (from 1) is where
     it was typed; that is no part of what the problem is, so ``==`` leaves it out. ``story`` holds the words
     of a word problem and is empty for any other; the statement is the equation that the story asks for.
+    ``telling`` is how they tell it, where that is known.
     Raises ProblemError for a label, a text or a story that a line of a sheet cannot hold.
 
     >>> from onewhole.statements.reading import read_statement
@@ -35,6 +37,17 @@ class Problem:
     typed: str
     line: int = field(default=1, compare=False)
     story: str = ""
+    telling: ToldAs | None = None
+
+    @property
+    def told(self) -> ToldAs | None:
+        """Return how its story tells it: without what is not known; None for a problem without a story.
+
+        >>> from onewhole.statements.reading import read_statement
+        >>> Problem("1", read_statement("5 - 2"), "5 - 2", story="Ana has 5 kites ...").told
+        ToldAs(suggests=None, compares=False)
+        """
+        return (self.telling or PLAIN_STORY) if self.story else None
 
     def __post_init__(self) -> None:
         """Refuse what would not read back."""

@@ -10,6 +10,7 @@ from onewhole.misconceptions.attempt import Outcome
 from onewhole.misconceptions.catalogue import by_id, met, patterns
 from onewhole.misconceptions.pattern import Family, Luck
 from onewhole.misconceptions.slip import Slip
+from onewhole.misconceptions.telling import ToldAs
 from onewhole.statements.statement import Statement
 from onewhole.working.strategies.columns import COLUMNS
 from onewhole.working.strategies.regroup_first import REGROUP_FIRST
@@ -84,17 +85,18 @@ def core_traps(statement: Statement) -> Traps:
     return _traps((pattern.id, one) for pattern in _CORE if (one := pattern.meets(statement)))
 
 
-def traps(statement: Statement) -> Traps:
+def traps(statement: Statement, telling: ToldAs | None = None) -> Traps:
     """Return what the numbers of a statement show and hide.
 
     Two patterns are alike here when the answers they write are written the same (4 8/5 is not 5 3/5).
+    ``telling`` is how a story tells it.
 
     >>> from onewhole.statements.reading import read_statement
     >>> found = traps(read_statement("5 1/8 - 2 5/8"))
     >>> any({"A01", "A02"} <= set(group) for group in found.alike)
     True
     """
-    return _traps(met(statement))
+    return _traps(met(statement, telling))
 
 
 def _traps(met: Iterable[tuple[str, Slip | Luck]]) -> Traps:

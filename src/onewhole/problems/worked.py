@@ -118,12 +118,12 @@ class WorkedProblem:
     @cached_property
     def slips(self) -> tuple[Slip, ...]:
         """Return the answers that patterns write here, raw, in the order of the catalogue."""
-        return shows(self.statement)
+        return shows(self.statement, self.problem.told)
 
     @cached_property
     def traps(self) -> Traps:
         """Return what the numbers show and hide."""
-        return traps(self.statement)
+        return traps(self.statement, self.problem.told)
 
     @property
     def minutes(self) -> Fraction:

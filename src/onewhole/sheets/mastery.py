@@ -7,6 +7,7 @@ from fractions import Fraction
 from itertools import islice
 
 from onewhole.errors import InputError
+from onewhole.misconceptions.telling import ToldAs
 from onewhole.problems.needs import Needs, needs
 from onewhole.problems.parallel import parallel
 from onewhole.problems.problem import Problem
@@ -56,14 +57,14 @@ def again(sheet: Sheet, *, count: int = PROBLEMS, turn: int = 0) -> Sheet:
     return Sheet(problems, own)
 
 
-def _chosen(problems: Sequence[Problem], count: int, turn: int) -> dict[Statement, bool]:
-    """Return parallels, and of each whether it is told as a story."""
+def _chosen(problems: Sequence[Problem], count: int, turn: int) -> dict[Statement, ToldAs | None]:
+    """Return parallels, and of each how it is told, None for numbers alone."""
     night = {problem.statement for problem in problems}
     taken: set[Hashable] = set()
-    chosen: dict[Statement, bool] = {}
+    chosen: dict[Statement, ToldAs | None] = {}
     for group, wanted in _seats(problems, count):
         seats, passed = wanted, turn * -(-wanted // len(group))
-        streams = [(islice(parallel(one.statement), passed, None), bool(one.story)) for one in group]
+        streams = [(islice(parallel(one.statement), passed, None), one.told) for one in group]
         while seats and streams:
             stream, tell = streams.pop(0)
             found = next((one for one in stream if one not in night and twin_key(one) not in taken), None)

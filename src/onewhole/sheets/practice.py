@@ -6,6 +6,7 @@ from functools import cached_property
 from itertools import islice
 
 from onewhole.misconceptions.catalogue import by_id
+from onewhole.misconceptions.telling import ToldAs
 from onewhole.problems.parallel import parallel
 from onewhole.problems.problem import Problem
 from onewhole.problems.traps import core_traps
@@ -88,10 +89,10 @@ def practice(
         return None
     if count is None:
         count = BESIDE_A_SLIP if find_slip else PRACTICE
-    order = sorted(models, key=lambda model: not settles(model.statement, patterns))
+    order = sorted(models, key=lambda model: not settles(model.statement, patterns, model.told))
     asked = [model.statement for model in models]
     back = review(asked, earlier, asked, due=due, skip=skip)
-    told = {} if back is None else {back: False}
+    told: dict[Statement, ToldAs | None] = {} if back is None else {back: None}
     told |= _chosen(order, patterns, count - len(told), skip, beside=tuple(told))
     if set(told) <= {back}:
         return None
@@ -107,9 +108,10 @@ def practice(
     return Practice(Sheet((Instruction(words), *problems), own), came_back, slip)
 
 
-def settles(statement: Statement, patterns: Sequence[str]) -> int:
+def settles(statement: Statement, patterns: Sequence[str], telling: ToldAs | None = None) -> int:
     """Return how many of the patterns show on a statement and can be distinguished there.
 
+    ``telling`` is how a story tells it.
     A pattern is distinguished when no other of them, and no core pattern, writes the same.
 
     >>> from onewhole.statements.reading import read_statement
@@ -119,22 +121,22 @@ def settles(statement: Statement, patterns: Sequence[str]) -> int:
     if not patterns:
         return 0
     near = dict.fromkeys((*patterns, *core_traps(statement).shown))
-    slips = [slip for key in near if (slip := by_id(key).slip(statement))]
+    slips = [slip for key in near if (slip := by_id(key).slip(statement, telling))]
     wrote = [slip.wrote for slip in slips]
     return sum(slip.pattern in patterns and wrote.count(slip.wrote) == 1 for slip in slips)
 
 
 def _chosen(
     models: Sequence[Problem], patterns: Sequence[str], count: int, skip: int, *, beside: Sequence[Statement]
-) -> dict[Statement, bool]:
-    """Take parallels of the models in turn, and say of each whether it is told as a story.
+) -> dict[Statement, ToldAs | None]:
+    """Take parallels of the models in turn, and say of each how it is told, None for numbers alone.
 
     No model itself is among them, and no twin of one that is taken already or stands ``beside`` them.
     """
     asked = {model.statement for model in models}
     taken: set[Hashable] = {twin_key(one) for one in beside}
-    streams = [(_turned(model.statement, patterns, skip), bool(model.story)) for model in models]
-    chosen: dict[Statement, bool] = {}
+    streams = [(_turned(model, patterns, skip), model.told) for model in models]
+    chosen: dict[Statement, ToldAs | None] = {}
     while streams and len(chosen) < count:
         for stream, tell in tuple(streams):
             found = next((one for one in stream if one not in asked and twin_key(one) not in taken), None)
@@ -146,14 +148,14 @@ def _chosen(
     return chosen
 
 
-def _turned(model: Statement, patterns: Sequence[str], skip: int) -> Iterator[Statement]:
+def _turned(model: Problem, patterns: Sequence[str], skip: int) -> Iterator[Statement]:
     """Yield parallels of a model after the first few, and then those: some models have hardly any."""
     yield from islice(_best_first(model, patterns), skip, None)
     yield from islice(_best_first(model, patterns), skip)
 
 
-def _best_first(model: Statement, patterns: Sequence[str]) -> Iterator[Statement]:
+def _best_first(model: Problem, patterns: Sequence[str]) -> Iterator[Statement]:
     """Yield parallels of a model in small batches, in each batch those first that settle most."""
-    stream = parallel(model)
+    stream = parallel(model.statement)
     while window := list(islice(stream, WINDOW if patterns else 1)):
-        yield from sorted(window, key=lambda one: -settles(one, patterns))
+        yield from sorted(window, key=lambda one: -settles(one, patterns, model.told))

@@ -9,7 +9,9 @@ from onewhole.number.quantity import NotOnLadderError, Quantity
 from onewhole.problems.answer import answer
 from onewhole.problems.problem import Problem
 from onewhole.sheets.document import Instruction, Item, Sheet, SheetError
+from onewhole.sheets.header import Header
 from onewhole.sheets.settings import header_of, setting_named
+from onewhole.sheets.stories import known_telling
 from onewhole.sheets.typed_lines import (
     ProblemLine,
     header_lines_of,
@@ -97,7 +99,7 @@ def read_part(text: str) -> ReadPart:
             draft.mistakes.append(_too_many(f"problem, and a page has at most {MOST_PROBLEMS}", number))
             break
         try:
-            draft.items.extend(_item(line, number, draft, header.form))
+            draft.items.extend(_item(line, number, draft, header))
         except InputError as error:
             draft.mistakes.append(error)
     if len(whole) > MOST_LINES:
@@ -135,7 +137,7 @@ def _read_header(lines: list[str], draft: _Draft) -> int:
     return header.stop
 
 
-def _item(line: str, number: int, draft: _Draft, wanted: FormWanted) -> Iterator[Item]:
+def _item(line: str, number: int, draft: _Draft, header: Header) -> Iterator[Item]:
     """Read one line under the header: an instruction, a problem, or nothing."""
     said = " ".join(line.split())
     if not said:
@@ -154,7 +156,7 @@ def _item(line: str, number: int, draft: _Draft, wanted: FormWanted) -> Iterator
             yield _instruction(words, number, column)
         return
     before = draft.labels.setdefault(found.label.casefold(), number)
-    problem = _problem(found, draft, number, wanted)
+    problem = _problem(found, draft, number, header)
     if before == number:
         yield problem
         return
@@ -186,7 +188,7 @@ def _goes_on(draft: _Draft, number: int) -> bool:
     return loose and is_words(after) and not (below and below.typed)
 
 
-def _problem(found: ProblemLine, draft: _Draft, number: int, wanted: FormWanted) -> Problem:
+def _problem(found: ProblemLine, draft: _Draft, number: int, header: Header) -> Problem:
     asked, bar, story = draft.lines[number - 1][found.start :].partition("|")
     label, column = found.label, found.start + 1
     asked = _LEADERS.sub("", asked)
@@ -206,10 +208,12 @@ def _problem(found: ProblemLine, draft: _Draft, number: int, wanted: FormWanted)
             raise
         raise unread(error, asked, number, column, goes_on=_goes_on(draft, number)) from error
     try:
-        if _nothing_to_do(statement, wanted):
+        if _nothing_to_do(statement, header.form):
             column += len(asked) - len(asked.lstrip())
             raise SheetError(_ALONE, line=number, column=column, remedy=_ALONE_REMEDY)
-        return Problem(label, statement, " ".join(asked.split()), number, " ".join(story.split()))
+        words = " ".join(story.split())
+        told = known_telling(statement, words, header.words, header.remainder) if words else None
+        return Problem(label, statement, " ".join(asked.split()), number, words, told)
     except (InputError, NotOnLadderError) as error:
         raise SheetError(error.what, line=number, column=column, remedy=error.remedy) from error
 

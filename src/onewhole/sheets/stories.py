@@ -1,10 +1,12 @@
 """Word problems about the class's own things, made from a statement and holding exactly its numbers."""
 
 from dataclasses import dataclass
+from functools import lru_cache
 
 from onewhole.errors import InputError
 from onewhole.languages.class_words import ClassWords
 from onewhole.languages.table import SPOKEN, spoken_by
+from onewhole.misconceptions.telling import PLAIN_STORY, ToldAs
 from onewhole.notations.sentences.text import text_of
 from onewhole.notations.text import text
 from onewhole.problems.problem import Problem
@@ -13,6 +15,7 @@ from onewhole.problems.story_fits import fits
 from onewhole.problems.story_frame import StoryFrame
 from onewhole.problems.story_question import StoryQuestion
 from onewhole.problems.story_structure import Structure
+from onewhole.problems.story_telling import telling
 from onewhole.sentences.sentence import Sentences
 from onewhole.sheets.reading_level import ReadingLevel, reading_level
 from onewhole.sheets.told_numbers import untold
@@ -34,14 +37,15 @@ class Story:
     """A word problem and the statement it asks.
 
     ``told`` names one whole, the same for every amount (K7; CCSSM 2010, 4.NF.B.3.a and 4.NF.B.3.d), or
-    measures every amount in the statement's own units. Raises NoStoryError when a number of the statement
-    does not stand in the words.
+    measures every amount in the statement's own units. ``telling`` says to what its words may mislead. Raises
+    NoStoryError when a number of the statement does not stand in the words.
     """
 
     statement: Statement
     structure: Structure
     told: Sentences
     whole: ClassWords
+    telling: ToldAs = PLAIN_STORY
 
     def __post_init__(self) -> None:
         """Refuse words that tell other numbers."""
@@ -68,7 +72,8 @@ class Story:
 
     def problem(self, label: str) -> Problem:
         """Return the word problem for a sheet."""
-        return Problem(label, self.statement, text(self.statement), story=self.words)
+        known = None if self.telling == PLAIN_STORY else self.telling
+        return Problem(label, self.statement, text(self.statement), story=self.words, telling=known)
 
 
 def story(
@@ -115,7 +120,36 @@ def told_anew(
 def _filled(statement: Statement, parts: StoryQuestion, frame: StoryFrame, words: ClassWords | None) -> Story:
     stories = (spoken_by(words) if words else SPOKEN).stories
     whole = stories.whole(words)
-    return Story(statement, frame.structure, stories.filled(frame, parts, whole), whole)
+    misleads = telling(parts.asks, frame.structure)
+    return Story(statement, frame.structure, stories.filled(frame, parts, whole), whole, misleads)
+
+
+@lru_cache(maxsize=1024)
+def known_telling(
+    statement: Statement, said: str, words: ClassWords, remainder: RemainderForm | None = None
+) -> ToldAs | None:
+    """Return how a story is told that stands on a sheet, where it is one of those that are told here.
+
+    Only those are looked at whose words may mislead. None for words of somebody else's.
+
+    >>> from onewhole.statements.reading import read_statement
+    >>> asked = read_statement("52 - 27")
+    >>> turned = story(asked, structure=Structure.TURNED)
+    >>> known_telling(asked, turned.words, turned.whole) == turned.telling
+    True
+    """
+    try:
+        parts = asked(statement, shared_out=remainder in SHARED)
+    except NoStoryError:
+        return None
+    stories = spoken_by(words).stories
+    for frame in stories.frames(words):
+        found = telling(frame.asks, frame.structure)
+        if found is PLAIN_STORY or not _fits(frame, parts):
+            continue
+        if text_of(stories.filled(frame, parts, stories.whole(words))) == said:
+            return found
+    return None
 
 
 def _every(parts: StoryQuestion, structure: Structure | None, words: ClassWords | None) -> list[StoryFrame]:

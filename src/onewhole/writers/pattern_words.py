@@ -48,7 +48,7 @@ def asked_on(
     It is chosen as :func:`question` says.
     """
     for problem in sorted(problems, key=lambda one: one.label not in fits):
-        if (case := pattern.case(problem.statement)) is not None:
+        if (case := pattern.case(problem.statement, problem.told)) is not None:
             return problem.label, case
     case = pattern.example_case
     return printed(case.statement), case

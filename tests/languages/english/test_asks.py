@@ -12,7 +12,9 @@ from onewhole.languages.english.thoughts import thought_told
 from onewhole.misconceptions.ask import Ask
 from onewhole.misconceptions.case import Case
 from onewhole.misconceptions.catalogue import by_id, patterns
+from onewhole.misconceptions.in_story import InStory
 from onewhole.misconceptions.pattern import Pattern
+from onewhole.misconceptions.telling import Doing, ToldAs
 from onewhole.misconceptions.thought import Thought
 from onewhole.misconceptions.thoughts.rules import RuleThought
 from onewhole.notations.sentences.speech import spoken
@@ -29,6 +31,9 @@ MANY = re.compile(
     r"(wholes|strips|pieces|\w*(?<!o)nes|tens|hundreds|\w+(th|ird|nd)s|halves|feet|yards|inches|pounds|ounces)\b"
 )
 
+#: Ways to tell a problem: what a word suggests, and that two things are compared.
+TELLINGS = tuple(ToldAs(doing, compares=True) for doing in Doing)
+
 
 @cache
 def cases() -> dict[str, list[tuple[str, str, Case]]]:
@@ -37,8 +42,9 @@ def cases() -> dict[str, list[tuple[str, str, Case]]]:
     for ladder, typed in ladders():
         statement = read_statement(typed)
         for pattern in patterns():
-            if (case := pattern.case(statement)) is not None:
-                found[pattern.id].append((ladder, typed, case))
+            for telling in TELLINGS if isinstance(pattern.attempt, InStory) else (None,):
+                if (case := pattern.case(statement, telling)) is not None:
+                    found[pattern.id].append((ladder, typed, case))
     return found
 
 

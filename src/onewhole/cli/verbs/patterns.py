@@ -7,7 +7,13 @@ import typer
 from onewhole.cli.say_json import say_json
 from onewhole.desk.page import patterns as desk
 
-Problem = Annotated[str, typer.Argument(metavar="PROBLEM", help="The problem, in quotes: '9 5/8 - 4 6/8'.")]
+Problem = Annotated[
+    str,
+    typer.Argument(
+        metavar="PROBLEM",
+        help="The problem, in quotes: '9 5/8 - 4 6/8', or with its story: '12 - 3 | Ana ...'.",
+    ),
+]
 AsJson = Annotated[bool, typer.Option("--json", help="Print JSON for other programs.")]
 
 

@@ -18,6 +18,7 @@ from onewhole.languages.english.asks_of_quotients import ask_of_quotients
 from onewhole.languages.english.asks_of_rounding import ask_of_rounding
 from onewhole.languages.english.asks_of_sizes import ask_of_sizes
 from onewhole.languages.english.asks_of_steps import ask_of_steps
+from onewhole.languages.english.asks_of_stories import ask_of_stories
 from onewhole.misconceptions.ask import Ask
 from onewhole.misconceptions.asks.adding import AddingAsk
 from onewhole.misconceptions.asks.amounts import AmountAsk
@@ -34,6 +35,7 @@ from onewhole.misconceptions.asks.quotients import QuotientAsk
 from onewhole.misconceptions.asks.rounding import RoundingAsk
 from onewhole.misconceptions.asks.sizes import SizeAsk
 from onewhole.misconceptions.asks.steps import StepAsk
+from onewhole.misconceptions.asks.stories import StoryAsk
 from onewhole.sentences.sentence import Sentences
 
 
@@ -70,6 +72,8 @@ def ask_told(ask: Ask, words: ClassWords) -> Sentences:
         return ask_of_products(ask)
     if isinstance(ask, StepAsk):
         return ask_of_steps(ask)
+    if isinstance(ask, StoryAsk):
+        return ask_of_stories(ask)
     if isinstance(ask, PlotAskedOf):
         return ask_of_plotting(ask)
     if isinstance(ask, ListAsk):

@@ -211,6 +211,10 @@ RULES: Mapping[RuleThought, tuple[str, ...]] = MappingProxyType(
         RuleThought.EACH_UNIT_BY_ITSELF: ("each unit is shared by itself, and what is left is gone",),
         RuleThought.ONE_LEFT_IS_TEN: ("one large unit that is left makes ten small ones",),
         RuleThought.DIVIDED_AS_DIGITS: ("I divide the digits, and the point is only for reading",),
+        RuleThought.A_WORD_SAYS_SO: ("a word in the story tells me what to do",),
+        RuleThought.ALL_ARE_FOR_ADDING: ("all the numbers in the story are for adding",),
+        RuleThought.SECOND_IS_LARGER: ("the second one is the bigger one",),
+        RuleThought.PART_IS_SHARING: ("a part of something sounds like sharing out",),
     }
 )
 

@@ -13,7 +13,7 @@ from onewhole.marking.reading.mark import ClassMarks, PupilMarks, Verdict
 from onewhole.misconceptions.attempt import Outcome
 from onewhole.misconceptions.catalogue import by_id
 from onewhole.misconceptions.pattern import Luck
-from onewhole.statements.statement import Statement
+from onewhole.problems.problem import Problem
 
 
 class Speaks(Enum):
@@ -70,7 +70,7 @@ def evidence(
                 tuple(dict.fromkeys(would.values())),
                 _together(tuple(says.values())),
                 any(exactly(asked, here, key) for key in fits),
-                not would and right and _lucky(sets, asked.problem.statement),
+                not would and right and _lucky(sets, asked.problem),
                 fits,
                 tuple(key for key, said in says.items() if said is Speaks.AGAINST),
             )
@@ -101,7 +101,6 @@ def exactly(asked: Expected, here: Reply | None, key: Intention) -> bool:
     return key in asked.exact.get(here.key, ())
 
 
-def _lucky(sets: Sequence[Hypothesis], statement: Statement) -> bool:
-    return any(
-        by_id(key).meets(statement) is Luck.RIGHT for key in {key for one in sets for key in one.patterns}
-    )
+def _lucky(sets: Sequence[Hypothesis], asked: Problem) -> bool:
+    keys = {key for one in sets for key in one.patterns}
+    return any(by_id(key).meets(asked.statement, asked.told) is Luck.RIGHT for key in keys)

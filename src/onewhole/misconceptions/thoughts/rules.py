@@ -173,3 +173,7 @@ class RuleThought(Enum):
     EACH_UNIT_BY_ITSELF = auto()
     ONE_LEFT_IS_TEN = auto()
     DIVIDED_AS_DIGITS = auto()
+    A_WORD_SAYS_SO = auto()
+    ALL_ARE_FOR_ADDING = auto()
+    SECOND_IS_LARGER = auto()
+    PART_IS_SHARING = auto()

@@ -21,7 +21,7 @@ from onewhole.statements.expression import (
     value,
 )
 from onewhole.statements.statement import Question, Statement
-from onewhole.working.line import Line
+from onewhole.working.line import Line, LineContent
 from onewhole.working.questions import steps_found, work_as_taught
 from onewhole.working.steps.next_step import next_step
 from onewhole.working.steps.work_steps import bars_as_divisions, has_steps
@@ -48,21 +48,27 @@ def in_order(instead: Instead) -> Try:
     def attempt(statement: Statement) -> Attempt | None:
         asked = asked_in_steps(statement)
         says = instead(bars_as_divisions(asked)) if asked is not None else None
-        if asked is None or says is None or says == asked:
-            return None
-        try:
-            if value(says) < 0:
-                msg = "more would be taken away than there is"
-                raise BelowZeroError(msg)
-            wrote = comes_to(says)
-        except BelowZeroError:
-            raise
-        except (OnewholeError, ZeroDivisionError):
-            return None
-        lines = (Line(says),) if says != wrote else ()
-        return Attempt((Line(asked), *lines, Line(wrote)), wrote)
+        return None if asked is None or says is None or says == asked else worked_instead(asked, says)
 
     return attempt
+
+
+def worked_instead(asked: LineContent, says: Expression) -> Attempt | None:
+    """Return the attempt that works another expression instead of what is asked; None where it cannot be.
+
+    Raises BelowZeroError where more would be taken away than there is.
+    """
+    try:
+        if value(says) < 0:
+            msg = "more would be taken away than there is"
+            raise BelowZeroError(msg)
+        wrote = comes_to(says)
+    except BelowZeroError:
+        raise
+    except (OnewholeError, ZeroDivisionError):
+        return None
+    lines = (Line(says),) if says != wrote else ()
+    return Attempt((Line(asked), *lines, Line(wrote)), wrote)
 
 
 def asked_in_steps(statement: Statement) -> Expression | None:
