@@ -8,12 +8,12 @@ from pathlib import Path
 from time import perf_counter
 
 from lab.asking import asking
-from lab.page import written
+from lab.page import with_rows, written
 from lab.parts import FULL, QUICK, Size, compared, growing, grown, other_classes, outside, usual_class
 from lab.published import lee_and_corter, siegler
 from lab.table import Part, plain
 from lab.term_table import term_part
-from lab.topics import other_topics
+from lab.topics import TOPICS, other_topics
 
 #: So many classes write a whole term.
 TERMS = 5
@@ -47,14 +47,21 @@ def main(arguments: Sequence[str] | None = None) -> int:
     parser.add_argument("--quick", action="store_true", help="a few classes only: shows that it runs")
     parser.add_argument("--cores", type=int, default=2, help="processes at work (default 2)")
     parser.add_argument("--write", action="store_true", help="write the table into docs/lab.md")
+    parser.add_argument("--topic", action="append", choices=TOPICS, help="only this row of the other topics")
     asked = parser.parse_args(arguments)
     begun = perf_counter()
     with ProcessPoolExecutor(asked.cores) as pool:
-        parts = measured(QUICK if asked.quick else FULL, pool)
+        if asked.topic:
+            part = other_topics(2 if asked.quick else TOPIC_CLASSES, pool, asked.topic)
+            parts: tuple[Part, ...] = (part,)
+        else:
+            parts = measured(QUICK if asked.quick else FULL, pool)
     print(plain(parts))
     print(f"\n{perf_counter() - begun:.0f} seconds on {asked.cores} cores")
     if asked.write and not asked.quick:
-        DOCS.write_text(written(DOCS.read_text(encoding="utf-8"), parts), encoding="utf-8")
+        page = DOCS.read_text(encoding="utf-8")
+        page = with_rows(page, parts[0], tuple(TOPICS)) if asked.topic else written(page, parts)
+        DOCS.write_text(page, encoding="utf-8")
     return 0
 
 

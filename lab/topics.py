@@ -1,6 +1,6 @@
 """Pages of the other topics, the ideas that act on them, and invented classes that hold those ideas."""
 
-from collections.abc import Callable, Mapping, Sequence
+from collections.abc import Callable, Collection, Mapping, Sequence
 from concurrent.futures import Executor
 from dataclasses import dataclass, replace
 from fractions import Fraction
@@ -50,6 +50,8 @@ TWELVE, TWENTY, PAGES = 12, 20, 4
 FIRST, WRONGLY, ECE = 0.95, 0.01, 0.08
 #: Smaller units in a larger one, by the two marks.
 MEASURES = {("ft", "in"): 12, ("lb", "oz"): 16, ("h", "min"): 60}
+#: How pupils write what is left over who may choose: as a remainder, as a fraction, as a decimal.
+OWN_FORMS = (None, RemainderForm.FRACTION, RemainderForm.DECIMAL)
 _DENOMINATORS = (2, 3, 4, 5, 6, 8)
 #: The same for numbers written in other units, metric ones among them.
 CONVERTED = MEASURES | {
@@ -185,13 +187,15 @@ class OtherTopic:
     """A topic of the table: the ideas that act on its pages, how many problems they have, and which.
 
     One problem of a page is drawn, or the page is composed for a skill, as `onewhole compose` does it.
-    ``remainder`` is how the class writes what is left over, and what its teacher asks for.
+    ``remainder`` is how the class writes what is left over, and what its teacher asks for; in a class of
+    ``own_forms`` each third of the pupils writes it in its own way, and all are right.
     """
 
     ideas: tuple[str, ...]
     draw: Draw | WishedSkill
     size: int = TWELVE
     remainder: RemainderForm | None = None
+    own_forms: bool = False
 
     @property
     def seed(self) -> str:
@@ -273,6 +277,9 @@ TOPICS: Mapping[str, OtherTopic] = {
     "dividing, the remainder as a decimal": OtherTopic(
         _WHOLES_DIVIDED, divided_short, remainder=RemainderForm.DECIMAL
     ),
+    "dividing, the remainder in forms of their own": OtherTopic(
+        _WHOLES_DIVIDED, divided_short, own_forms=True
+    ),
     "dividing with fractions": OtherTopic(("M14", "M15", "M17", "M18"), divided_fraction),
     "sharing mixed numbers, decimals and measures": OtherTopic(("V08", "V09", "V10"), divided_units),
     "several steps": OtherTopic(ideas_of(Topic.STEPS), steps),
@@ -291,7 +298,9 @@ def class_of(topic: OtherTopic, which: int) -> tuple[Trial, ...]:
     """Let one invented class write a page of a topic, and diagnose it."""
     seed = f"{topic.seed} {which}"
     page = topic.page(topic.size, which % PAGES)
-    pupils = [replace(one, remainder=topic.remainder) for one in topic_class(USUAL, topic.ideas, CLASS, seed)]
+    forms = OWN_FORMS if topic.own_forms else (topic.remainder,)
+    drawn = topic_class(USUAL, topic.ideas, CLASS, seed)
+    pupils = [replace(one, remainder=forms[at % len(forms)]) for at, one in enumerate(drawn)]
     return trials(pupils, page, seed, FormWanted(remainder=topic.remainder))
 
 
@@ -299,10 +308,12 @@ def _error(seen: Sequence[Trial]) -> float:
     return calibration_error(ideas_said(seen))
 
 
-def other_topics(classes: int, pool: Executor | None) -> Part:
-    """Measure classes on pages of the other topics, and hold two goals against each."""
+def other_topics(classes: int, pool: Executor | None, only: Collection[str] = TOPICS) -> Part:
+    """Measure classes on pages of the other topics, or of those named, and hold three goals against each."""
     rows = []
     for words, topic in TOPICS.items():
+        if words not in only:
+            continue
         found = (pool.map if pool else map)(partial(class_of, topic), range(classes))
         seen = [one for some in found for one in some]
         fair = [one for one in seen if one.truth and one.acts >= FAIR]
