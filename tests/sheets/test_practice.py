@@ -2,15 +2,18 @@
 
 import pytest
 
+from onewhole.misconceptions.telling import Doing, ToldAs
 from onewhole.notations.text import text
 from onewhole.problems.needs import needs
 from onewhole.problems.problem import Problem
+from onewhole.problems.story_structure import Structure
 from onewhole.problems.twins import twin_key
 from onewhole.sheets.audit import audit
 from onewhole.sheets.find_the_slip import find_the_slip
-from onewhole.sheets.header import CornerMarks
+from onewhole.sheets.header import CornerMarks, Header
 from onewhole.sheets.practice import BESIDE_A_SLIP, PRACTICE, Practice, practice, settles
 from onewhole.sheets.reading import read_sheet
+from onewhole.sheets.stories import story
 from onewhole.sheets.worked import WorkedSheet
 from onewhole.sheets.writing import write_sheet
 from onewhole.statements.reading import read_statement
@@ -136,3 +139,14 @@ def test_a_story_keeps_its_equation() -> None:
     assert page is not None
     for one in page.sheet.problems:
         assert not one.story or text(one.statement).split(" - ")[0] in one.story
+
+
+def test_a_story_that_misleads_is_practised_in_words_that_mislead() -> None:
+    """So that going by a word shows again where it showed."""
+    asked = map(read_statement, ("81 - 36", "52 - 27"))
+    models = [story(one, structure=Structure.TURNED).problem("1") for one in asked]
+    page = practice(Header(), models, "Work these.", patterns=["T01"])
+    assert page is not None
+    told = [one for one in page.sheet.problems if one.label != page.review]
+    assert len(told) > 2
+    assert {one.told for one in told} == {ToldAs(Doing.ADDING, compares=True)}
