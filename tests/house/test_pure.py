@@ -61,6 +61,8 @@ LATE_IMPORTS = {
     "desk/paper/press_reading.py": "OpenCV is loaded by who looks at pictures, and by nobody else",
     "desk/district/sharing.py": "only who gives answers to a district waits for what writes Parquet",
     "presses/answer_workbook.py": "only who saves a workbook waits for its library, not the first page",
+    "desk/district/running.py": "only who puts a district together waits for Polars and Dask",
+    "presses/district/engine.py": "only who asks for a cluster waits for Dask",
     "presses/workbook_writing.py": "only who saves a workbook waits for its library, not the first page",
 }
 

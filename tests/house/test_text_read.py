@@ -42,6 +42,8 @@ READERS = {
     "cli/group_options.py": "how many and how large, typed at the terminal",
     "cli/odds.py": "odds typed at the terminal",
     "cli/verbs/film.py": "labels typed at the terminal",
+    "marking/district/district_found.py": KEPT,
+    "marking/district/page_asked.py": "the problems of a page, a line each, as a district's papers have them",
     "marking/district/shared_paper.py": "blanks in what a pupil wrote are made alike",
     "presses/paper/ink_text.py": "the digits of a slot are laid together as a child types them",
     "desk/classes/class_list.py": "a typed list of pupils",

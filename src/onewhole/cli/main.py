@@ -36,6 +36,7 @@ VERBS: dict[str, str] = {
     "exchange": "Write and read files of other programs: grade books, questions, class lists.",
     "keep": "Back up and restore the file of a class; give out or erase a child.",
     "share": "Write a class's answers for the district, without names.",
+    "district": "Put the answers of many classes together, without names.",
     "serve": "Open the whole round in the browser, on this machine.",
     "night": "Do all of it for one folder.",
 }

@@ -1,0 +1,143 @@
+"""A district: papers of many classes put together, on one machine or on the workers of a cluster."""
+
+import shutil
+from dataclasses import dataclass, field
+from pathlib import Path
+from time import perf_counter
+
+import numpy as np
+from numpy.typing import NDArray
+
+from onewhole.desk.district.engines import needed
+from onewhole.desk.district.telling import put_report
+from onewhole.errors import InputError
+from onewhole.marking.district.district_found import DistrictFound, difficulty, few, shown_table
+from onewhole.marking.district.district_prior import DistrictPrior, prior_text
+from onewhole.marking.district.small_counts import LEAST
+from onewhole.presses.files import write
+from onewhole.presses.folders import made
+
+#: Files that a run leaves in its folder, and folders: what was counted, and what was found for each pupil.
+PRIOR_FILE, COUNTS, WORK, PUPILS = "prior.json", "counts", "work", "pupils"
+
+
+@dataclass(frozen=True, slots=True)
+class DistrictWishes:
+    """How a district is run: how small a number is not shown, and who works."""
+
+    least: int = LEAST
+    workers: int = 0
+    scheduler: str = ""
+    pupils: bool = True
+
+
+@dataclass(frozen=True, slots=True)
+class DistrictRun:
+    """What a run did: how many files were there and how many of them were read, what was found, seconds."""
+
+    files: int
+    read: int
+    found: DistrictFound
+    seconds: dict[str, float] = field(default_factory=dict)
+
+
+def run_district(folders: list[Path], goal: Path, wishes: DistrictWishes = DistrictWishes()) -> DistrictRun:
+    """Put the papers of some folders together and write what they show into a folder.
+
+    What was counted before is not read again. Written are the report, the prior file, and unless that is not
+    wished for a file of odds beside each file of papers. Raises InputError for what cannot be used.
+    """
+    if wishes.least < 1:
+        raise InputError(f"numbers under {wishes.least} cannot be left out", remedy="Give 1 or more.")
+    needed("polars")
+    if wishes.workers or wishes.scheduler:
+        needed("distributed")
+    from onewhole.presses.district import counting  # noqa: PLC0415
+    from onewhole.presses.district.engine import engine  # noqa: PLC0415
+    from onewhole.presses.district.page_rows import pages_of  # noqa: PLC0415
+    from onewhole.presses.district.page_work import PageToFind, page_found  # noqa: PLC0415
+    from onewhole.presses.district.pupils_back import PupilsBack, write_back  # noqa: PLC0415
+    from onewhole.presses.district.tallies import Tallies, tally  # noqa: PLC0415
+
+    files = counting.paper_files(folders)
+    goal = made(goal, private=True).resolve()
+    counts, work = made(goal / COUNTS, private=True), made(goal / WORK, private=True)
+    took = _Clock()
+    with engine(wishes.workers, wishes.scheduler) as by:
+        took.lap("start")
+        kept, asked = counting.to_count(files, counts)
+        counted = sorted([*kept, *by.of_all(counting.count, asked)])
+        pages = pages_of(counted)
+        took.lap("count")
+        tallies, shares, rows = Tallies(), dict[str, tuple[float, int]](), dict[str, str]()
+        for at, problems in enumerate(pages):
+            found = page_found(counted, PageToFind(at, problems, work), by, took.lap)
+            _add(shares, found.rows.asked.keys, found.pupils, int(found.rows.papers.sum()))
+            tally(found, counted, tallies, wishes.least)
+            rows[problems] = str(work / f"rows-{at}.parquet")
+            took.lap("tables")
+        if wishes.pupils:
+            back = [PupilsBack(name, str(goal / PUPILS / _beside(name, folders)), rows) for name in files]
+            by.of_all(write_back, back)
+            took.lap("pupils")
+    told = DistrictFound(
+        tallies.papers,
+        len(pages),
+        len(tallies.schools),
+        wishes.least,
+        difficulty(kinds := shown_table(tallies.kinds, wishes.least)),
+        kinds,
+        shown_table(few(tallies.ideas), wishes.least),
+        shown_table(few(tallies.places), wishes.least),
+        tuple(tallies.problems),
+    )
+    write(goal / PRIOR_FILE, prior_text(_prior(shares, wishes.least)).encode())
+    put_report(told, goal)
+    shutil.rmtree(work)
+    took.lap("report")
+    return DistrictRun(len(files), sum(len(one.files) for one in asked), told, took.seconds)
+
+
+class _Clock:
+    """How long the parts of a run take together, in seconds, by name."""
+
+    def __init__(self) -> None:
+        self.seconds: dict[str, float] = {}
+        self._last = perf_counter()
+
+    def lap(self, name: str) -> None:
+        """Say that a part is done."""
+        now = perf_counter()
+        self.seconds[name] = self.seconds.get(name, 0.0) + now - self._last
+        self._last = now
+
+
+def _add(
+    shares: dict[str, tuple[float, int]],
+    keys: tuple[str, ...],
+    pupils: NDArray[np.float64],
+    papers: int,
+) -> None:
+    """Add what a page shows of each hypothesis: how many have it, of how many of whom it could be told."""
+    here: dict[str, float] = {}
+    for key, count in zip(keys, pupils.tolist(), strict=True):
+        here[key] = here.get(key, 0.0) + count
+    for key, count in here.items():
+        have, of = shares.get(key, (0.0, 0))
+        shares[key] = have + count, of + papers
+
+
+def _prior(shares: dict[str, tuple[float, int]], least: int) -> DistrictPrior:
+    """Return the prior: what fewer pupils than are shown have is left out."""
+    return DistrictPrior(
+        {key: (min(round(have), of), of) for key, (have, of) in shares.items() if have >= least}
+    )
+
+
+def _beside(name: str, folders: list[Path]) -> Path:
+    """Return the path of a file within the folder that was named, after that folder's name."""
+    path = Path(name)
+    for folder in (one.resolve() for one in folders):
+        if path.is_relative_to(folder):
+            return Path(folder.name) / path.relative_to(folder)
+    raise AssertionError(name)

@@ -1,0 +1,55 @@
+"""A cluster of Dask: two workers give the same bytes, and one that is killed loses nothing."""
+
+import subprocess
+import sys
+from pathlib import Path
+
+import pytest
+
+from tests.kit.district_papers import small_district
+
+#: Whoever counts, and whoever weighs, first is killed in the middle of it, as by the system, once.
+KILLED = """
+import sys
+from pathlib import Path
+from onewhole.desk.district.running import DistrictWishes, run_district
+from onewhole.presses.district import counting, page_work
+
+if __name__ == "__main__":
+    papers, goal, marks = map(Path, sys.argv[1:])
+    count, weigh = counting.count, page_work.weigh_part
+    def first(act, name):
+        mark = str(marks / name)
+        def worker(asked):
+            import os, signal
+            try:
+                os.close(os.open(mark, os.O_CREAT | os.O_EXCL))
+            except FileExistsError:
+                return act(asked)
+            os.kill(os.getpid(), signal.SIGKILL)
+        return worker
+    counting.count, page_work.weigh_part = first(count, "counted"), first(weigh, "weighed")
+    run_district([papers], goal, DistrictWishes(workers=2))
+"""
+HERE = "import sys; from pathlib import Path; from onewhole.desk.district.running import run_district; "
+HERE += "run_district([Path(sys.argv[1])], Path(sys.argv[2]))"
+
+
+def files(folder: Path) -> dict[str, bytes]:
+    """Every file of a run."""
+    return {f"{one.relative_to(folder)}": one.read_bytes() for one in folder.rglob("*") if one.is_file()}
+
+
+@pytest.mark.more("desk/district/test_running.py")
+def test_a_worker_that_is_killed_loses_nothing(tmp_path: Path) -> None:
+    """Two of them die, one while it counts and one while it weighs: every file is as from one process."""
+    papers = small_district(tmp_path / "papers")
+    script = tmp_path / "killed.py"
+    script.write_text(KILLED)
+    marks = tmp_path / "marks"
+    marks.mkdir()
+    places = [tmp_path / "cluster", tmp_path / "here"]
+    subprocess.run([sys.executable, script, papers, places[0], marks], check=True, timeout=300)
+    subprocess.run([sys.executable, "-c", HERE, papers, places[1]], check=True, timeout=300)
+    assert sorted(path.name for path in marks.iterdir()) == ["counted", "weighed"]
+    assert files(places[0]) == files(places[1])
