@@ -6,6 +6,7 @@ from pathlib import Path
 
 import pytest
 
+from onewhole.desk.district.running import run_district
 from tests.kit.district_papers import small_district
 
 #: Whoever counts, and whoever weighs, first is killed in the middle of it, as by the system, once.
@@ -31,8 +32,6 @@ if __name__ == "__main__":
     counting.count, page_work.weigh_part = first(count, "counted"), first(weigh, "weighed")
     run_district([papers], goal, DistrictWishes(workers=2))
 """
-HERE = "import sys; from pathlib import Path; from onewhole.desk.district.running import run_district; "
-HERE += "run_district([Path(sys.argv[1])], Path(sys.argv[2]))"
 
 
 def files(folder: Path) -> dict[str, bytes]:
@@ -50,6 +49,6 @@ def test_a_worker_that_is_killed_loses_nothing(tmp_path: Path) -> None:
     marks.mkdir()
     places = [tmp_path / "cluster", tmp_path / "here"]
     subprocess.run([sys.executable, script, papers, places[0], marks], check=True, timeout=300)
-    subprocess.run([sys.executable, "-c", HERE, papers, places[1]], check=True, timeout=300)
+    run_district([papers], places[1])
     assert sorted(path.name for path in marks.iterdir()) == ["counted", "weighed"]
     assert files(places[0]) == files(places[1])
