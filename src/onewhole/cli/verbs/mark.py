@@ -9,10 +9,12 @@ import typer
 from onewhole.cli.group_options import AskedFile, Meets, NotebookFile, On, SizesTyped, settings_typed
 from onewhole.cli.notebook_option import tonight_in
 from onewhole.cli.odds import odds_typed
+from onewhole.cli.prior_option import PriorFile
 from onewhole.cli.say_json import say_json
 from onewhole.cli.screen import beneath
 from onewhole.cli.tables import marked_tables
 from onewhole.desk.classes import notebooks
+from onewhole.desk.district.priors import learnt_elsewhere
 from onewhole.desk.marking import mark as desk
 from onewhole.desk.pupil import report
 
@@ -43,13 +45,20 @@ def run(
     pupil: Pupil = None,
     notebook: NotebookFile = None,
     date: On = None,
+    prior: PriorFile = None,
     as_json: AsJson = False,
 ) -> int:
     """Print how each problem went, what each pupil's answers may show, and groups."""
     settings, odds = settings_typed(meets, sizes), odds_typed(confident)
     with tonight_in(notebook, date, sheet, answers) as tonight:
         marked = desk.mark_files(
-            sheet, answers, settings=settings, confident=odds, tonight=tonight, asked=asked
+            sheet,
+            answers,
+            settings=settings,
+            confident=odds,
+            tonight=tonight,
+            asked=asked,
+            elsewhere=learnt_elsewhere(prior),
         )
     one = report.report(marked, pupil) if pupil is not None else None
     if notebook:

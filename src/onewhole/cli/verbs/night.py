@@ -23,8 +23,10 @@ from onewhole.cli.group_options import (
     wishes_typed,
 )
 from onewhole.cli.notebook_option import tonight_in
+from onewhole.cli.prior_option import PriorFile
 from onewhole.cli.verbs.print import InBraille, Languages
 from onewhole.desk.classes import notebooks
+from onewhole.desk.district.priors import learnt_elsewhere
 from onewhole.desk.marking import mark as marks
 from onewhole.desk.marking.answers_file import answers_of_night
 from onewhole.desk.tomorrow.night import PHOTOS, SHEET, NightPrints, night
@@ -48,6 +50,7 @@ def run(
     sizes: SizesTyped = "3-6",
     notebook: NotebookFile = None,
     date: On = None,
+    prior: PriorFile = None,
     take: Take = False,
     move: Move = None,
     stay: StayIn = None,
@@ -60,13 +63,22 @@ def run(
     room: Room = 1,
 ) -> int:
     """Print the pages, and with answers the marks and the morning plan; end with the most useful findings."""
-    settings = settings_typed(meets, sizes)
+    settings, known = settings_typed(meets, sizes), learnt_elsewhere(prior)
     prints = NightPrints(languages, braille, forms_in(class_file, room))
     wishes = wishes_typed(move, stay, let_go, merge, new_group, take=take)
     if (folder / PHOTOS).is_dir() and not answers_of_night(folder).exists():
         _read_photos(folder)
     with tonight_in(notebook, date, folder / SHEET, answers_of_night(folder)) as tonight:
-        done = night(folder, to, when=now(), settings=settings, tonight=tonight, wishes=wishes, prints=prints)
+        done = night(
+            folder,
+            to,
+            when=now(),
+            settings=settings,
+            tonight=tonight,
+            wishes=wishes,
+            prints=prints,
+            elsewhere=known,
+        )
     for one in done.made:
         print(f"{one.page:18} {one.path}")
     if done.marked is not None and (missing := no_practice(done.marked, done.made)):

@@ -23,7 +23,9 @@ from onewhole.cli.group_options import (
     wishes_typed,
 )
 from onewhole.cli.notebook_option import tonight_in
+from onewhole.cli.prior_option import PriorFile
 from onewhole.desk.classes import notebooks
+from onewhole.desk.district.priors import learnt_elsewhere
 from onewhole.desk.marking import mark as marks
 from onewhole.desk.tomorrow.group_wishes import with_wishes
 from onewhole.desk.tomorrow.plan import no_practice, plan, tomorrow
@@ -80,6 +82,7 @@ def run(
     fit: FitOn = "",
     notebook: NotebookFile = None,
     date: On = None,
+    prior: PriorFile = None,
     take: Take = False,
     move: Move = None,
     stay: StayIn = None,
@@ -88,10 +91,12 @@ def run(
     new_group: NewGroup = None,
 ) -> int:
     """Print the morning page, the practice pages and their key, and say where they lie."""
-    settings = settings_typed(meets, sizes)
+    settings, known = settings_typed(meets, sizes), learnt_elsewhere(prior)
     wishes = wishes_typed(move, stay, let_go, merge, new_group, take=take)
     with tonight_in(notebook, date, sheet, answers) as tonight:
-        read = marks.mark_files(sheet, answers, settings=settings, tonight=tonight, asked=asked)
+        read = marks.mark_files(
+            sheet, answers, settings=settings, tonight=tonight, asked=asked, elsewhere=known
+        )
         marked = with_wishes(read, wishes)
         wanted = tomorrow(
             marked,

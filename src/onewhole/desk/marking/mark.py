@@ -18,6 +18,7 @@ from onewhole.marking.diagnosis.finding import CAUTION, Finding, findings
 from onewhole.marking.diagnosis.history import PupilNight
 from onewhole.marking.diagnosis.notebook import Tonight
 from onewhole.marking.diagnosis.one_night import NightRead, read_night
+from onewhole.marking.diagnosis.prior import NOTHING, Learnt
 from onewhole.marking.diagnosis.report import talk_report
 from onewhole.marking.grouping.group import Group, evidence_of
 from onewhole.marking.grouping.group_settings import MEETS, USUAL, GroupSettings, Sizes
@@ -132,12 +133,24 @@ def mark_files(
     confident: Fraction = CONFIDENT,
     tonight: Tonight | None = None,
     asked: Path | None = None,
+    elsewhere: Learnt = NOTHING,
 ) -> Marked:
-    """Mark a file of answers against the sheet in a file; ``asked`` is a file of what pupils were asked."""
+    """Mark a file of answers against the sheet in a file; ``asked`` is a file of what pupils were asked.
+
+    ``elsewhere`` is what a district learnt of other classes.
+    """
     worked = WorkedSheet(sheet_in(sheet))
     read = answers_in(answers, worked.sheet.problems)
     rows = asked_of_class(read_text(asked), read, str(asked)) if asked else ()
-    return mark_sheet(worked, read, settings=settings, confident=confident, tonight=tonight, asked=rows)
+    return mark_sheet(
+        worked,
+        read,
+        settings=settings,
+        confident=confident,
+        tonight=tonight,
+        asked=rows,
+        elsewhere=elsewhere,
+    )
 
 
 def asked_of_class(text: str, answers: ClassAnswers, file: str | None = None) -> tuple[AskedRow, ...]:
@@ -153,8 +166,11 @@ def mark_sheet(
     confident: Fraction = CONFIDENT,
     tonight: Tonight | None = None,
     asked: Sequence[AskedRow] = (),
+    elsewhere: Learnt = NOTHING,
 ) -> Marked:
     """Mark answers to the problems of a sheet, and what pupils were asked in talks.
+
+    ``elsewhere`` is what a district learnt of other classes.
 
     Raises InputError for settings that cannot be, and AnswersError for a talk about "this idea" where the
     page names none.
@@ -164,9 +180,9 @@ def mark_sheet(
         raise InputError(msg, remedy="Give odds from 0.5 up to, but not, 1; 0.9 is usual.")
     sheet, header = worked.sheet, worked.header
     marks = mark_class(answers, header.form, worked.problems)
-    before = _about_what(asked, lambda: _read(marks, tonight, page_name(sheet), confident))
+    before = _about_what(asked, lambda: _read(marks, tonight, page_name(sheet), confident, elsewhere))
     marks = with_asked(marks, before, header.form)
-    read = _read(marks, tonight, page_name(sheet), confident)
+    read = _read(marks, tonight, page_name(sheet), confident, elsewhere)
     sits = tonight.notebook.seats_on(tonight.on, page_name(sheet)) if tonight else {}
     known = known_before(tonight, page_name(sheet))
     made = seated(marks.pupils, read.findings, settings, known, sits=sits)
@@ -174,11 +190,13 @@ def mark_sheet(
     return Marked(worked, marks, read.findings, made, items, read.weighed, tonight, read.pupils, settings)
 
 
-def _read(marks: ClassMarks, tonight: Tonight | None, page: str, confident: Fraction) -> NightRead:
+def _read(
+    marks: ClassMarks, tonight: Tonight | None, page: str, confident: Fraction, elsewhere: Learnt
+) -> NightRead:
     """Read a night with what earlier ones showed, where there is a notebook."""
     if tonight is not None:
-        return read_night(marks, tonight.before(page), tonight.on, confident=confident)
-    weighed = weigh(marks, confident=confident)
+        return read_night(marks, tonight.before(page), tonight.on, confident=confident, elsewhere=elsewhere)
+    weighed = weigh(marks, elsewhere, confident=confident)
     return NightRead(weighed, findings(marks, weighed.diagnoses), {})
 
 

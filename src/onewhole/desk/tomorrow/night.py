@@ -18,6 +18,7 @@ from onewhole.desk.page.sheets import sheet_in
 from onewhole.desk.tomorrow.group_wishes import NO_WISHES, GroupWishes, with_wishes
 from onewhole.desk.tomorrow.plan import by_file, plan_pages
 from onewhole.marking.diagnosis.notebook import Tonight
+from onewhole.marking.diagnosis.prior import NOTHING, Learnt
 from onewhole.marking.grouping.group_settings import USUAL, GroupSettings
 from onewhole.presses.texts import read_text
 from onewhole.sheets.worked import WorkedSheet
@@ -58,6 +59,7 @@ def night(
     tonight: Tonight | None = None,
     wishes: GroupWishes = NO_WISHES,
     prints: NightPrints = NightPrints(),
+    elsewhere: Learnt = NOTHING,
 ) -> NightFiles:
     """Do one night of a folder: ``sheet.txt``, and ``answers.csv``, ``.xlsx`` or ``.ods`` once they are back.
 
@@ -65,8 +67,9 @@ def night(
 
     Prints the pages of the sheet and its audit; with answers also the marks and the morning plan. ``tonight``
     is the notebook, whose groups of this night are kept, and ``wishes`` what the teacher typed about the
-    groups; ``prints`` stands where the sheet says nothing. Everything is read, marked and pressed before
-    anything is written, and comes into the folder together: it then holds this night and no other. Raises as
+    groups; ``prints`` stands where the sheet says nothing; ``elsewhere`` is what a district learnt.
+    Everything is read, marked and pressed before anything is written, and comes into the folder together: it
+    then holds this night and no other. Raises as
     :func:`print_pages` and :func:`mark_sheet` do.
     """
     braille = "yes" if prints.braille else None
@@ -81,7 +84,7 @@ def night(
     read = answers_in(answers, sheet.sheet.problems)
     asked = folder / ASKED
     rows = asked_of_class(read_text(asked), read, str(asked)) if asked.exists() else ()
-    found = mark_sheet(sheet, read, settings=settings, tonight=tonight, asked=rows)
+    found = mark_sheet(sheet, read, settings=settings, tonight=tonight, asked=rows, elsewhere=elsewhere)
     marked = with_wishes(found, wishes)
     morning = pressed(by_file(plan_pages(marked)), when=when)
     files = {

@@ -10,6 +10,7 @@ from onewhole.marking.diagnosis.evidence import exactly
 from onewhole.marking.diagnosis.finding import Finding, findings
 from onewhole.marking.diagnosis.history import PupilNight
 from onewhole.marking.diagnosis.notebook import Notebook
+from onewhole.marking.diagnosis.prior import NOTHING, Learnt
 from onewhole.marking.diagnosis.tables import Replies, Tables
 from onewhole.marking.reading.expected import Expected
 from onewhole.marking.reading.mark import ClassMarks
@@ -25,11 +26,19 @@ class NightRead:
 
 
 def read_night(
-    marks: ClassMarks, earlier: Notebook, on: date, *, confident: Fraction = CONFIDENT
+    marks: ClassMarks,
+    earlier: Notebook,
+    on: date,
+    *,
+    confident: Fraction = CONFIDENT,
+    elsewhere: Learnt = NOTHING,
 ) -> NightRead:
-    """Read the answers of a night; ``earlier`` are the nights before it."""
+    """Read the answers of a night; ``earlier`` are the nights before it.
+
+    ``elsewhere`` is what was learnt of other classes, and does not fade.
+    """
     histories, recent = earlier.histories(on), earlier.recent_fits(on)
-    weighed = weigh(marks, earlier.learnt(on), confident=confident, histories=histories)
+    weighed = weigh(marks, earlier.learnt(on).plus(elsewhere), confident=confident, histories=histories)
     left = {}
     for pupil, given in zip(marks.pupils, weighed.replies, strict=True):
         if after := weighed.after.get(pupil.pupil):

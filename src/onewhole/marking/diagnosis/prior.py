@@ -76,6 +76,15 @@ class Learnt:
             found[key] = found.get(key, 0) + count
         return Learnt(found, day if self.on is None else max(day, self.on))
 
+    def plus(self, other: "Learnt") -> "Learnt":
+        """Return this with what is known from elsewhere, as it stands: it does not fade with this one.
+
+        >>> Learnt({"A01": 2000}, date(2026, 11, 10)).plus(Learnt({"A01": 500, "A02": 3})).counts
+        {'A01': 2500, 'A02': 3}
+        """
+        keys = dict.fromkeys((*self.counts, *other.counts))
+        return Learnt({key: self.counts.get(key, 0) + other.counts.get(key, 0) for key in keys}, self.on)
+
 
 NOTHING = Learnt()
 
