@@ -1,10 +1,11 @@
 """Ten million papers: grouped, fitted, weighed, written back; Polars, DuckDB and Dask beside each other.
 
 Run: `python bench/district.py [PAPERS [FILES]]`. The papers are made first (bench/district_papers.py) and
-kept in the folder for temporary files. The whole command runs in a process of its own on this machine, then on a
-Dask cluster of two worker processes, and what they wrote is compared byte by byte. Grouping alone is timed
-beside: DuckDB (1 GB at most, two threads, no extension fetched), pyarrow; the ratio is to Polars in the same
-run. Goals on two quiet cores: grouping and fit in 10 s, odds in 120 s, memory under 1 GB, the same bytes.
+kept in the folder for temporary files. The whole command runs in a process of its own on this machine, then
+on a Dask cluster of two worker processes, and what they wrote is compared byte by byte. Grouping alone is
+timed beside: DuckDB (1 GB at most, two threads, no extension fetched), pyarrow; the ratio is to Polars in
+the same run. Goals on two quiet cores: grouping and fit in 10 s, odds in 120 s, memory
+under 1 GB, the same bytes.
 """
 
 import os

@@ -24,6 +24,7 @@ PURE_IMPORTS = frozenset(
         "enum",
         "fractions",
         "functools",
+        "heapq",
         "hashlib",
         "html",
         "importlib.resources",  # files of the package itself, which are part of the code

@@ -1,13 +1,12 @@
 """A page as a district gets it: its problems read again, and what an answer to each of them may show."""
 
-from collections.abc import Sequence
 from dataclasses import dataclass
 
 from onewhole.findings.skill import Skill
 from onewhole.marking.diagnosis.prior import key_of
 from onewhole.marking.diagnosis.reply import RIGHT, Reply, reply
 from onewhole.marking.diagnosis.tables import Tables, tables
-from onewhole.marking.diagnosis.weighing import WAYS, column
+from onewhole.marking.diagnosis.weighing import column
 from onewhole.marking.district.shared_paper import BETWEEN
 from onewhole.marking.reading.answer import Blank, Unreadable, read_written
 from onewhole.marking.reading.expected import Expected, expect
@@ -90,12 +89,3 @@ def answer_seen(asked: Expected, written: str) -> AnswerSeen:
     if isinstance(read.read, Blank | Unreadable):
         return AnswerSeen(None)
     return AnswerSeen(reply(asked, read.read), mark(asked, read).fits)
-
-
-def of_ways(row: Sequence[int]) -> int:
-    """Return how many hypotheses a row of chances is of.
-
-    >>> of_ways([1] * 8)
-    2
-    """
-    return len(row) // WAYS

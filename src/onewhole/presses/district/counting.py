@@ -21,7 +21,6 @@ KEYS = ("school", "grade", "week", "problems", "answers")
 BYTES_AT_ONCE, FILES_AT_ONCE = 64_000_000, 2_000
 #: The version of the counts, raised when they mean something else.
 FORM = "1"
-_DIGEST_AT_ONCE = 1 << 20
 
 
 @dataclass(frozen=True, slots=True)

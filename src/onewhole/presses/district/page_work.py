@@ -3,7 +3,6 @@
 What the workers need lies in a folder of files; a part names a file and some of its rows.
 """
 
-import pickle
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 from functools import lru_cache
@@ -20,7 +19,16 @@ from onewhole.mastery.right_wrong import RightWrong
 from onewhole.mastery.skill_model import SkillModel
 from onewhole.presses.district.engine import Engine
 from onewhole.presses.district.page_rows import PageRows, page_rows
-from onewhole.presses.district.weighing import Odds, Weights, learnt, reply_rows, weighed, weights
+from onewhole.presses.district.weighing import (
+    Odds,
+    Weights,
+    keep_weights,
+    kept_weights,
+    learnt,
+    reply_rows,
+    weighed,
+    weights,
+)
 from onewhole.presses.one_thread import one_thread
 from onewhole.presses.skills.cells import Floats, cells_of
 from onewhole.presses.skills.fit import fit_skills
@@ -88,7 +96,7 @@ def page_found(
     known = Weights(known.chances, known.names, known.sets, learnt(known, codes, papers))
     np.save(folder / f"codes-{page}.npy", codes)
     np.save(folder / f"papers-{page}.npy", papers)
-    (folder / f"weights-{page}.pickle").write_bytes(pickle.dumps(known))
+    keep_weights(known, folder / f"weights-{page}.npz")
     parts = [
         PagePart(str(folder), page, first, min(first + PART, len(codes)))
         for first in range(0, len(codes), PART)
@@ -121,9 +129,7 @@ def weigh_part(part: PagePart) -> Odds:
 
 @lru_cache(maxsize=1)
 def _weights(folder: str, page: int) -> Weights:
-    held = pickle.loads((Path(folder) / f"weights-{page}.pickle").read_bytes())  # noqa: S301 - written above
-    assert isinstance(held, Weights)
-    return held
+    return kept_weights(Path(folder) / f"weights-{page}.npz")
 
 
 def _skills(rows: PageRows) -> tuple[FittedSkills | None, NDArray[np.float32]]:

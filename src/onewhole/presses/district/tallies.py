@@ -45,7 +45,17 @@ def tally(found: PageFound, counts: Sequence[Path], into: Tallies, least: int) -
         pl.scan_parquet(list(counts))
         .filter(pl.col("problems") == BETWEEN.join(page.problems))
         .join(pl.LazyFrame({"answers": found.rows.rows}).with_row_index("row"), on="answers", how="left")
-        .select("school", pl.format("Grade {}, {}", "grade", "week").alias("when"), "row", "papers")
+        .select(
+            "school",
+            pl.concat_str(
+                pl.lit("Grade "),
+                pl.col("grade").cast(pl.String),
+                pl.lit(", "),
+                pl.col("week").cast(pl.String),
+            ).alias("when"),
+            "row",
+            "papers",
+        )
         .collect(engine="streaming")
     )
     rows, papers = table["row"].to_numpy(), table["papers"].to_numpy().astype(np.int64)

@@ -8,6 +8,7 @@ them out, so that one machine and several give the same bytes.
 
 from collections.abc import Iterator
 from dataclasses import dataclass
+from pathlib import Path
 
 import numpy as np
 from numpy.typing import NDArray
@@ -79,6 +80,19 @@ def weights(rows: PageRows) -> Weights:
     sets = np.array([names.index(one) for one in page.sets], dtype=np.intp)
     raw = np.array(supposed(page.tables.hypotheses), dtype=np.float64)
     return Weights(tuple(chances), names, sets, raw / raw.sum())
+
+
+def keep_weights(known: Weights, goal: Path) -> None:
+    """Write weights into a file, for those who work parts out."""
+    chances = {f"chances{at}": table for at, table in enumerate(known.chances)}
+    np.savez(goal, names=np.array(known.names), sets=known.sets, shares=known.shares, **chances)
+
+
+def kept_weights(path: Path) -> Weights:
+    """Read weights from a file of ours; nothing in it is run."""
+    with np.load(path, allow_pickle=False) as held:
+        chances = tuple(held[f"chances{at}"] for at in range(len(held.files) - 3))
+        return Weights(chances, tuple(held["names"].tolist()), held["sets"], held["shares"])
 
 
 def learnt(known: Weights, codes: Codes, papers: NDArray[np.int64], seed: int = 1) -> Floats:
