@@ -9,6 +9,7 @@ them out, so that one machine and several give the same bytes.
 from collections.abc import Iterator
 from dataclasses import dataclass
 from pathlib import Path
+from typing import Any
 
 import numpy as np
 from numpy.typing import NDArray
@@ -84,8 +85,8 @@ def weights(rows: PageRows) -> Weights:
 
 def keep_weights(known: Weights, goal: Path) -> None:
     """Write weights into a file, for those who work parts out."""
-    chances = {f"chances{at}": table for at, table in enumerate(known.chances)}
-    np.savez(goal, names=np.array(known.names), sets=known.sets, shares=known.shares, **chances)
+    arrays: dict[str, Any] = {f"chances{at}": table for at, table in enumerate(known.chances)}
+    np.savez(goal, names=np.array(known.names), sets=known.sets, shares=known.shares, **arrays)
 
 
 def kept_weights(path: Path) -> Weights:
