@@ -12,7 +12,7 @@ from onewhole.notations.text import grouped, printed
 from onewhole.number.ladder import Style
 from onewhole.number.quantity import Quantity
 from onewhole.number.unit import ONE, Unit
-from onewhole.pictures.caption import Caption, Count
+from onewhole.pictures.caption import Caption, Count, Groups
 from onewhole.pictures.scene import Box, Hop, Look, Shape, Stroke, Wedge, Words
 from onewhole.sentences.node import Thing
 from onewhole.statements.gap import Hole, type_hole
@@ -170,8 +170,10 @@ def whole_of(words: ClassWords, unit: Unit) -> Unit | Thing:
     return Thing(words.whole, words.wholes, feminine=words.feminine) if unit == ONE else unit
 
 
-def _line(caption: Caption | type_hole, words: ClassWords) -> str:
+def _line(caption: Caption | type_hole | Groups, words: ClassWords) -> str:
     match caption:
+        case Groups(count):
+            return f"{'?' if count is None else grouped(str(count))} \u00d7"
         case Count(count, unit):
             return f"{grouped(str(count))} {spoken_by(words).called(whole_of(words, unit), count)}"
         case Quantity():

@@ -14,4 +14,11 @@ class Count:
     unit: Unit
 
 
+@dataclass(frozen=True, slots=True)
+class Groups:
+    """So many equal parts, written beside a drawing as a factor: 33 ×; None where how many is asked for."""
+
+    count: int | None
+
+
 Caption = Quantity | Count

@@ -5,7 +5,7 @@ from fractions import Fraction
 from typing import assert_never
 
 from onewhole.number.quantity import Quantity
-from onewhole.pictures.caption import Caption, Count
+from onewhole.pictures.caption import Caption, Count, Groups
 from onewhole.pictures.labels import DIGITS, across
 from onewhole.pictures.scene import Box, Hop, Look, Piece, Scene, Shape, Stroke, Wedge, Words
 from onewhole.statements.gap import Hole, type_hole
@@ -82,13 +82,15 @@ def _round(shape: Shape) -> Box:
             return _wider(x - half, y - size / 2, x + half, y + size / 2)
 
 
-def _half(caption: Caption | type_hole) -> Fraction:
+def _half(caption: Caption | type_hole | Groups) -> Fraction:
     """Return about half the width of what is written, in heights of its digits."""
     match caption:
         case Quantity():
             return across(caption) / DIGITS / 2
         case Count():
             return COUNTED
+        case Groups(count):
+            return Fraction(len(str(count or 0)) + 2, 2)
         case Hole():
             return Fraction(1, 2)
         case _:

@@ -257,6 +257,58 @@ class Framed:
     values: tuple[Quantity, ...]
 
 
+@dataclass(frozen=True, slots=True)
+class BarNumber:
+    """Which of several bars is told of next, from 1."""
+
+    number: int
+
+
+@dataclass(frozen=True, slots=True)
+class EqualParts:
+    """How many equal parts a bar has; None where that is asked for."""
+
+    count: int | None
+
+
+@dataclass(frozen=True, slots=True)
+class EachPart:
+    """How much each of several equal parts is; None where that is the blank."""
+
+    amount: Quantity | None
+
+
+@dataclass(frozen=True, slots=True)
+class SomeParts:
+    """How much so many of several equal parts are; None where that is the blank."""
+
+    count: int
+    amount: Quantity | None
+
+
+@dataclass(frozen=True, slots=True)
+class Lacking:
+    """How much one bar lacks to be as long as another; None where that is the blank."""
+
+    amount: Quantity | None
+
+
+@dataclass(frozen=True, slots=True)
+class TimesAsLong:
+    """How many times as long one bar is as the next; None where that is the blank."""
+
+    times: Quantity | None
+
+
+@dataclass(frozen=True, slots=True)
+class SidesAndArea:
+    """A rectangle: its side, the other side, and its area; None where that is the blank."""
+
+    side: Quantity | None
+    other: Quantity | None
+    area: Quantity | None
+
+
 Description = (
     Shown
     | StillThere
@@ -291,6 +343,13 @@ Description = (
     | PlotFrom
     | StackOf
     | Framed
+    | BarNumber
+    | EqualParts
+    | EachPart
+    | SomeParts
+    | Lacking
+    | TimesAsLong
+    | SidesAndArea
 )
 
 
@@ -324,10 +383,14 @@ def amounts(described: Description) -> tuple[Caption, ...]:
             return length, end
         case LiesBetween(number, low, high) | PartProduct(number, low, high):
             return (number, low, high)
-        case OnRuler() | Shares():
+        case OnRuler() | Shares() | BarNumber() | EqualParts():
             return ()
-        case WholeAmount(known) | PartAmount(known):
+        case WholeAmount(known) | PartAmount(known) | EachPart(known) | SomeParts(_, known) | Lacking(known):
             return () if known is None else (known,)
+        case TimesAsLong(known):
+            return () if known is None else (known,)
+        case SidesAndArea(side, other, area):
+            return tuple([one for one in (side, other, area) if one is not None])
         case Makes(first, second) | CutInto(first, second) | Compared(first, second) | SidesOf(first, second):
             return (first, second)
         case TimesInColumns(first, second) | DividedInColumns(first, second):

@@ -4,7 +4,7 @@ from dataclasses import dataclass
 from enum import Enum
 from fractions import Fraction
 
-from onewhole.pictures.caption import Caption
+from onewhole.pictures.caption import Caption, Groups
 from onewhole.pictures.description import Description
 from onewhole.statements.gap import type_hole
 
@@ -68,7 +68,7 @@ class Words:
 
     x: Fraction
     y: Fraction
-    caption: Caption | type_hole
+    caption: Caption | type_hole | Groups
     size: Fraction
 
 

@@ -13,6 +13,13 @@ from onewhole.number.quantity import Quantity
 from onewhole.number.unit import Kind, Unit
 from onewhole.pictures.caption import Caption, Count
 from onewhole.pictures.description import (
+    SomeParts,
+    TimesAsLong,
+    SidesAndArea,
+    Lacking,
+    EqualParts,
+    EachPart,
+    BarNumber,
     Compared,
     CrossedOut,
     CutInto,
@@ -50,13 +57,14 @@ from onewhole.pictures.description import (
     amounts,
 )
 from onewhole.pictures.scene import Scene, Words
-from onewhole.sentences.node import Counted, Node, Said
+from onewhole.sentences.node import Counted, Node, Said, Thing
 from onewhole.sentences.sentence import Sentences
 from onewhole.statements.expression import Quotient, Sum, Term, Times
-from onewhole.statements.gap import HOLE
 
 #: Numbers that count no things: digits stand alone, and a one is called a one.
 BARE = ClassWords("one", "ones")
+#: A part of a bar whose parts are all equal.
+EQUAL_PART = Thing("equal part", "equal parts", None)
 
 
 def pictured(scene: Scene, words: ClassWords) -> Sentences:
@@ -86,7 +94,7 @@ def scene_words(scene: Scene, words: ClassWords) -> ClassWords:
     """
     written = [piece.shape.caption for piece in scene.pieces if isinstance(piece.shape, Words)]
     counted = [
-        *(caption for caption in written if caption is not HOLE),
+        *(caption for caption in written if isinstance(caption, Quantity | Count)),
         *(caption for each in scene.descriptions for caption in amounts(each)),
     ]
     units = [unit for caption in counted for unit in _units(caption)]
@@ -172,6 +180,29 @@ def _told(each: Description, words: ClassWords) -> Sentences:
             return told(Said(left), "times", Said(right), "is", Said(area))
         case WholeAmount(whole):
             return told("in all:", _known(whole, words))
+        case BarNumber(number):
+            return told("bar", bare(number))
+        case EqualParts(None):
+            return told("equal parts: not known how many")
+        case EqualParts(int() as count):
+            return told(Counted(count, EQUAL_PART))
+        case EachPart(part):
+            return told("each part:", _known(part, words))
+        case SomeParts(count, part):
+            return told(bare(count), "of these parts:", _known(part, words))
+        case Lacking(amount):
+            return told("the difference:", _known(amount, words))
+        case TimesAsLong(None):
+            return told("times as long as the next bar:", "not known yet")
+        case TimesAsLong(Quantity() as times):
+            return told("times as long as the next bar:", Said(times))
+        case SidesAndArea(side, other, area):
+            return (
+                *told("a rectangle"),
+                *told("one side:", _known(side, words)),
+                *told("the other side:", _known(other, words)),
+                *told("area:", _known(area, words)),
+            )
         case PartAmount(part):
             return told("one part:", _known(part, words))
         case _:

@@ -13,6 +13,13 @@ from onewhole.number.quantity import Quantity
 from onewhole.number.unit import Kind, Unit
 from onewhole.pictures.caption import Caption, Count
 from onewhole.pictures.description import (
+    SomeParts,
+    TimesAsLong,
+    SidesAndArea,
+    Lacking,
+    EqualParts,
+    EachPart,
+    BarNumber,
     Compared,
     CrossedOut,
     CutInto,
@@ -50,13 +57,14 @@ from onewhole.pictures.description import (
     amounts,
 )
 from onewhole.pictures.scene import Scene, Words
-from onewhole.sentences.node import Counted, Said
+from onewhole.sentences.node import Counted, Said, Thing
 from onewhole.sentences.sentence import Sentences
 from onewhole.statements.expression import Quotient, Sum, Term, Times
-from onewhole.statements.gap import HOLE
 
 #: Numbers that count no things: digits stand alone, and a one is called a unit.
 BARE = ClassWords("unidad", "unidades", language=TAG, feminine=True)
+#: A part of a bar whose parts are all equal.
+EQUAL_PART = Thing("parte igual", "partes iguales", None, feminine=True)
 
 
 def pictured(scene: Scene, words: ClassWords) -> Sentences:
@@ -86,7 +94,7 @@ def scene_words(scene: Scene, words: ClassWords) -> ClassWords:
     """
     written = [piece.shape.caption for piece in scene.pieces if isinstance(piece.shape, Words)]
     counted = [
-        *(caption for caption in written if caption is not HOLE),
+        *(caption for caption in written if isinstance(caption, Quantity | Count)),
         *(caption for each in scene.descriptions for caption in amounts(each)),
     ]
     every = [unit for caption in counted for unit in _units(caption)]
@@ -171,6 +179,29 @@ def _told(each: Description, words: ClassWords) -> Sentences:
             return told(Said(left), "por", Said(right), "es", Said(area))
         case WholeAmount(whole):
             return told("en total:", _known(whole, words))
+        case BarNumber(number):
+            return told("barra", bare(number))
+        case EqualParts(None):
+            return told("partes iguales: no se sabe cuántas")
+        case EqualParts(int() as count):
+            return told(Counted(count, EQUAL_PART))
+        case EachPart(part):
+            return told("cada parte:", _known(part, words))
+        case SomeParts(count, part):
+            return told(bare(count), "de estas partes:", _known(part, words))
+        case Lacking(amount):
+            return told("diferencia:", _known(amount, words))
+        case TimesAsLong(None):
+            return told("veces el largo de la siguiente barra:", "todavía no se sabe")
+        case TimesAsLong(Quantity() as times):
+            return told("veces el largo de la siguiente barra:", Said(times))
+        case SidesAndArea(side, other, area):
+            return (
+                *told("un rectángulo"),
+                *told("un lado:", _known(side, words)),
+                *told("el otro lado:", _known(other, words)),
+                *told("área:", _known(area, words)),
+            )
         case PartAmount(part):
             return told("una parte:", _known(part, words))
         case _:
