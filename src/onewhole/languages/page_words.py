@@ -11,7 +11,8 @@ class PageWords:
     for a way to work; ``untitled`` names a page without a title; ``to_finish`` comes before a worked
     example with its last line left out; ``code`` before the boxes for a pupil's code; ``cross_out``
     tells how an answer is changed on paper. ``cut_strips`` stands under drawn amounts of which some are
-    taken away, ``cut_to_join`` where they are added, ``cut_to_see`` elsewhere. ``film`` stands over the
+    taken away, ``cut_to_join`` where they are added, ``cut_to_see`` elsewhere; ``blank_found`` under the
+    bars of a story. ``film`` stands over the
     address of a film, and ``film_code`` says what the square code beside it is.
     """
 
@@ -27,6 +28,7 @@ class PageWords:
     cut_strips: str
     cut_to_join: str
     cut_to_see: str
+    blank_found: str
     wrong: str
     find_the_slip: str
     to_finish: str

@@ -1,14 +1,14 @@
 """A whole with a part missing over the columns in which it is found: both are seen while it is told."""
 
-from dataclasses import replace
 from fractions import Fraction
 
 from onewhole.pictures.bar import bar
 from onewhole.pictures.columns import MARGIN, SMALL, columns
 from onewhole.pictures.columns_state import columns_states
 from onewhole.pictures.limits import BOARD
+from onewhole.pictures.moving import moved
 from onewhole.pictures.picture import Picture, PictureKind
-from onewhole.pictures.scene import Box, Piece, Scene, Stroke, Wedge, Words
+from onewhole.pictures.scene import Scene
 from onewhole.working.working import Working
 
 #: As wide as bars are here; a larger picture has small digits that cannot be read on a phone.
@@ -43,22 +43,8 @@ def _joined(bars: Scene, under: Scene, *, shown: bool) -> Scene:
     """Put columns under bars; their own margin above is left out, because the bars have theirs."""
     width = max(bars.width, under.width)
     down = bars.height - MARGIN
-    pieces = [_moved(piece, "", (width - bars.width) / 2, Fraction(0)) for piece in bars.pieces]
+    pieces = [moved(piece, (width - bars.width) / 2, Fraction(0)) for piece in bars.pieces]
     if shown:
-        pieces += [_moved(piece, "columns/", (width - under.width) / 2, down) for piece in under.pieces]
+        pieces += [moved(piece, (width - under.width) / 2, down, "columns/") for piece in under.pieces]
     told = (*bars.descriptions, *(under.descriptions if shown else ()))
     return Scene(width, down + under.height, tuple(pieces), told)
-
-
-def _moved(piece: Piece, before: str, right: Fraction, down: Fraction) -> Piece:
-    """Return a piece further to the right and down, with something before its name."""
-    shape = piece.shape
-    match shape:
-        case Box() | Wedge() | Words():
-            there: Box | Wedge | Words | Stroke = replace(shape, x=shape.x + right, y=shape.y + down)
-        case Stroke(to_x=x, to_y=y):
-            there = replace(shape, x=shape.x + right, y=shape.y + down, to_x=x + right, to_y=y + down)
-        case _:
-            msg = "bars and columns have no jumps"
-            raise TypeError(msg)
-    return Piece(f"{before}{piece.name}", there, piece.look)

@@ -16,7 +16,7 @@ Written = Quantity | Groups | type_hole | None
 
 
 class Role(Enum):
-    """What a stretch is: known or found on the way, asked for, what one bar lacks, or parts not drawn apart."""
+    """What a stretch is: known or found on the way, asked for, lacking, or parts not drawn apart."""
 
     PART = "part"
     ASKED = "asked"
@@ -71,8 +71,8 @@ class Bars:
 class Rectangle:
     """A rectangle with its two sides, as long as they are; what is written at each and inside.
 
-    ``squares`` says of each side whether it is marked off in ones. A rectangle with sides under 1 is a part of
-    a square whose sides are 1.
+    ``squares`` says of each side whether it is marked off in ones. A rectangle with sides under 1 is a
+    part of a square whose sides are 1.
     """
 
     down: Fraction

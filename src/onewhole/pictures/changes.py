@@ -23,7 +23,8 @@ MOST = 3
 def changes(before: Scene, after: Scene) -> tuple[Box, ...]:
     """Return where a scene differs from the one before: what came, went, moved or looks otherwise.
 
-    What is written counts only where nothing else differs, for it tells what is drawn.
+    What is written counts only where nothing else differs, for it tells what is drawn. Nothing where the
+    scene before it was another picture, with no piece of this one.
 
     >>> from dataclasses import replace
     >>> one = Piece("one", Box(Fraction(10), Fraction(10), Fraction(20), Fraction(8)), Look.FILLED)
@@ -35,6 +36,8 @@ def changes(before: Scene, after: Scene) -> tuple[Box, ...]:
     Fraction(23, 1)
     """
     old, new = ({piece.name: piece for piece in scene.pieces} for scene in (before, after))
+    if old and new and old.keys().isdisjoint(new):
+        return ()
     differs = [
         piece
         for known, other in ((old, new), (new, old))

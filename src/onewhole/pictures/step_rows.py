@@ -7,7 +7,7 @@ from fractions import Fraction
 from onewhole.number.quantity import Quantity
 from onewhole.pictures.bar_rows import BarRow, Role, Stretch, Written, blank_or
 from onewhole.pictures.caption import Groups
-from onewhole.statements.expression import Expression, Quotient, Sum, Term, Times, value, without_brackets
+from onewhole.statements.expression import Expression, Quotient, Sum, Term, Times, without_brackets
 
 #: More equal parts of a bar are not drawn apart. Common practice, no source.
 MOST_EQUAL = 12
@@ -45,8 +45,8 @@ def equal_row(count: int, part: Stretch, over: Written) -> BarRow:
     """
     if count > MOST_EQUAL:
         rest = Stretch((count - 1) * part.amount, None, Role.UNCUT)
-        return BarRow((part, rest), over, True, Groups(count), equal=Groups(count))
-    return BarRow((part,) * count, over, True, equal=Groups(count))
+        return BarRow((part, rest), over, bracketed=True, under=Groups(count), equal=Groups(count))
+    return BarRow((part,) * count, over, bracketed=True, equal=Groups(count))
 
 
 def _worked(asked: Expression, result: Written) -> _Step | None:
@@ -125,4 +125,3 @@ def _role(result: Written) -> Role:
 def _counts(number: Expression) -> bool:
     """Say whether a number says how many times: a whole number above 0, without a unit."""
     return isinstance(number, Quantity) and number.plain and number.value >= 1
-

@@ -10,26 +10,16 @@ from dataclasses import dataclass
 from fractions import Fraction
 from itertools import accumulate
 
+from onewhole.number.quantity import Quantity
 from onewhole.pictures.bar import DIGITS, MARGIN, ROW, WIDTH
+from onewhole.pictures.bar_description import BarNumber, EachPart, EqualParts, Lacking, SomeParts, TimesAsLong
 from onewhole.pictures.bar_rows import BarRow, Bars, Role, StoryShape, Stretch, Written, room_across
-from onewhole.pictures.description import (
-    BarNumber,
-    Description,
-    EachPart,
-    EqualParts,
-    Lacking,
-    PartAmount,
-    SomeParts,
-    TimesAsLong,
-    WholeAmount,
-)
 from onewhole.pictures.caption import Groups
+from onewhole.pictures.description import Description, PartAmount, WholeAmount
 from onewhole.pictures.limits import LEAST_PART, PAGE, NotDrawnError
 from onewhole.pictures.rows import rows
 from onewhole.pictures.scene import Box, Look, Piece, Scene, Stroke, Words
 from onewhole.pictures.story_rectangle import rectangle
-from onewhole.number.quantity import Quantity
-from onewhole.statements.gap import HOLE
 
 LONG = WIDTH - 2 * MARGIN
 #: The height of a bar with a number in it, and of a bracket; the gap between two bars, and at the ends.
@@ -67,15 +57,16 @@ def story_scenes(blank: StoryShape, found: StoryShape) -> tuple[Scene, Scene]:
     if height > PAGE.height:
         msg = "so many bars do not fit on one picture"
         raise NotDrawnError(msg, remedy="Choose another picture, or none.")
-    return tuple(
-        Scene(
-            WIDTH,
-            height,
-            tuple(piece for at, row in enumerate(bars.rows) for piece in laid[at].pieces(f"story/{at}", row)),
-            tuple(_described(bars)),
-        )
-        for bars in (blank, found)
-    )
+    return _scene(blank, laid, height), _scene(found, laid, height)
+
+
+def _scene(bars: Bars, laid: Sequence["_Laid"], height: Fraction) -> Scene:
+    pieces = [
+        piece
+        for at, (row, there) in enumerate(zip(bars.rows, laid, strict=True))
+        for piece in there.pieces(f"story/{at}", row)
+    ]
+    return Scene(WIDTH, height, tuple(pieces), tuple(_described(bars)))
 
 
 @dataclass(frozen=True, slots=True)
@@ -136,9 +127,7 @@ def _laid(blank: Bars, found: Bars, scale: Fraction) -> tuple[_Laid, ...]:
 def _row(row: BarRow, found: BarRow, scale: Fraction, top: Fraction) -> _Laid:
     bar = top + (ROW if row.over is not None else 0) + (BRACKET if row.bracketed else 0)
     starts = tuple(accumulate((one.amount * scale for one in row.stretches[:-1]), initial=MARGIN))
-    boxes = tuple(
-        Box(x, bar, one.amount * scale, TALL) for x, one in zip(starts, row.stretches, strict=True)
-    )
+    boxes = tuple(Box(x, bar, one.amount * scale, TALL) for x, one in zip(starts, row.stretches, strict=True))
     rooms = [
         max(room_across(one.written), room_across(other.written))
         for one, other in zip(row.stretches, found.stretches, strict=True)
@@ -149,16 +138,12 @@ def _row(row: BarRow, found: BarRow, scale: Fraction, top: Fraction) -> _Laid:
         for at, one in enumerate(row.stretches)
         if one.written is not None and not inside[at] and not (row.equal and at and at < _equal(row))
     ]
-    xs = [
-        min(max(boxes[at].x + boxes[at].width / 2, rooms[at] / 2), WIDTH - rooms[at] / 2) for at in outside
-    ]
+    xs = [min(max(boxes[at].x + boxes[at].width / 2, rooms[at] / 2), WIDTH - rooms[at] / 2) for at in outside]
     taken = rows(xs, [rooms[at] for at in outside])
     places = {at: (x, line) for at, x, line in zip(outside, xs, taken, strict=True)}
     under = bar + TALL + ROW * (max(taken) + 1 if taken else 0)
     foot = under + (BRACKET + ROW if row.under is not None else 0)
-    return _Laid(
-        top, bar, under, foot, boxes, tuple(places.get(at) for at in range(len(boxes))), inside
-    )
+    return _Laid(top, bar, under, foot, boxes, tuple(places.get(at) for at in range(len(boxes))), inside)
 
 
 def _equal(row: BarRow) -> int:

@@ -5,8 +5,8 @@ from fractions import Fraction
 
 from onewhole.number.quantity import Quantity
 from onewhole.pictures.bar import DIGITS, MARGIN, ROW, WIDTH
+from onewhole.pictures.bar_description import SidesAndArea
 from onewhole.pictures.bar_rows import Rectangle, Written, room_across
-from onewhole.pictures.description import SidesAndArea
 from onewhole.pictures.limits import LEAST_PART, NotDrawnError
 from onewhole.pictures.scene import Box, Look, Piece, Scene, Stroke, Words
 

@@ -32,7 +32,7 @@ def story_shape(
     *,
     shared_out: bool = False,
 ) -> StoryShape | None:
-    """Return the bars (or the rectangle) of a story, with a blank for what it asks, or with what was ``found``.
+    """Return the bars (or the rectangle) of a story, with a blank for what it asks, or with what was found.
 
     ``structure`` is how the story is built; None where its words are the class's own: what holds for every
     story of the equation is drawn then, and nothing where that is not known (7 / 2 may be shared or measured
@@ -126,7 +126,7 @@ def _product(
         return None
     piece = second.value / bottom
     shown = (Stretch(piece, None, Role.ASKED),) * top + (Stretch(piece),) * (bottom - top)
-    return Bars((BarRow(shown, second, True, blank, counted=top, equal=Groups(bottom)),))
+    return Bars((BarRow(shown, second, bracketed=True, under=blank, counted=top, equal=Groups(bottom)),))
 
 
 def _times_as_much(top: int, bottom: int, amount: Quantity, blank: Written) -> Bars | None:
@@ -155,7 +155,7 @@ def _divided(
             return Bars((_measured(parts, quotient, left),))
         case Structure.HOW_MANY_TIMES:
             times = Groups(None) if quotient is None else quotient
-            large = BarRow((Stretch(first.value),), first, True, times)
+            large = BarRow((Stretch(first.value),), first, bracketed=True, under=times)
             return Bars((large, BarRow((Stretch(second.value, second),))))
         case Structure.TIMES_AS_MUCH if second.plain:
             piece, by = first.value / second.value, int(second.value)
@@ -201,7 +201,7 @@ def _measured(parts: StoryQuestion, quotient: Quantity | None, left: Quantity | 
     counted = len(stretches)
     if rest:
         stretches.append(Stretch(rest, blank_or(left), Role.ASKED))
-    return BarRow(tuple(stretches), first, True, groups, counted, groups)
+    return BarRow(tuple(stretches), first, bracketed=True, under=groups, counted=counted, equal=groups)
 
 
 def _left_over(parts: StoryQuestion, first: Quantity, second: Quantity) -> Fraction:

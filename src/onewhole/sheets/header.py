@@ -41,12 +41,13 @@ class Print(StrEnum):
 
 
 class PictureSetting(StrEnum):
-    """Which picture a pupil is given beside a problem: a place to draw one, or the amounts drawn."""
+    """Which picture a pupil is given beside a problem: a place for one, its amounts, or a story's bars."""
 
     NONE = "none"
     STRIP = "strip"
     LINE = "number line"
     AMOUNTS = "amounts"
+    BAR = "bar"
 
 
 class CornerMarks(StrEnum):
@@ -74,9 +75,10 @@ class Header:
     no columns (mixed numbers, measures) it regroups first. ``multiply`` and ``divide`` are the ways taught
     for that; None takes the first that suits. ``fit`` is on how many pages the problems are to be fitted,
     with less room to write where that must be; None leaves all the room. The ``picture`` stands beside every
-    problem, or with ``picture_stories`` beside the stories alone. ``mixed_form`` and ``simplest_form`` say
-    that a right amount in another form is sent back; both are off, for the standards ask for no form (4.NF,
-    CCSSM 2010). ``remainder`` is what becomes of what is left over in dividing; None takes it any way.
+    problem, or with ``picture_stories`` beside the stories alone. ``story_bars`` shows the bars of a story
+    where it is worked: in the workings and in the film. ``mixed_form`` and ``simplest_form`` say that a right
+    amount in another form is sent back; both are off, for the standards ask for no form (4.NF, CCSSM 2010).
+    ``remainder`` is what becomes of what is left over in dividing; None takes it any way.
     ``marks`` are those in the corners of the pupils' page; a page to hang up has none. ``film`` is the
     address of a film that families may watch, which the pages for pupils and home print as a square code.
     With ``braille`` the pupils' page and the key are made in braille too. ``home`` are the words of further
@@ -102,6 +104,7 @@ class Header:
     print: Print = Print.ORDINARY
     picture: PictureSetting = PictureSetting.NONE
     picture_stories: bool = False
+    story_bars: bool = True
     columns: int | None = None
     minutes: int | None = None
     fit: int | None = None

@@ -10,6 +10,7 @@ from onewhole.errors import InputError
 from onewhole.number.ladder import Ladder
 from onewhole.number.quantity import Quantity, whole
 from onewhole.pictures.amounts import amounts
+from onewhole.pictures.scene import Scene
 from onewhole.pictures.squared import SquaredState, ends
 from onewhole.pictures.squares import WrittenState
 from onewhole.pictures.written import squares_across
@@ -18,6 +19,7 @@ from onewhole.problems.problem import Problem
 from onewhole.problems.worked import WorkedProblem
 from onewhole.sheets.handwriting import BAR_MM, LINE_MM, written
 from onewhole.sheets.header import CornerMarks, Header, Paper, PictureSetting, Print
+from onewhole.sheets.story_pictures import story_picture
 from onewhole.statements.line_plot import PlotQuestion
 from onewhole.statements.listing import Listing
 from onewhole.statements.rounding import Rounding
@@ -66,6 +68,8 @@ MOST_STRIPS = 12
 STRIP_MM = 12
 PICTURE_MM = 72
 LINE_PICTURE_MM = 27
+#: So wide that the digits of a bar are over 10 points.
+BAR_PICTURE_MM = 84
 WORDS_MM = 9
 
 
@@ -301,5 +305,14 @@ def _picture(worked: WorkedProblem, header: Header) -> WorkPlace | None:
                 return None
             high = Fraction(drawn.height) * PICTURE_MM / Fraction(drawn.width)
             return WorkPlace(PICTURE_MM * scale, (high + WORDS_MM) * scale)
+        case PictureSetting.BAR:
+            bars = story_picture(worked, header)
+            return _as_wide(bars.blank, BAR_PICTURE_MM * scale) if bars else None
         case _:
             assert_never(beside)
+
+
+def _as_wide(drawn: Scene, width: Fraction) -> WorkPlace:
+    """Return the place of a drawing of that width, with the words under it."""
+    high = Fraction(drawn.height) * width / Fraction(drawn.width)
+    return WorkPlace(width, high + WORDS_MM * width / PICTURE_MM)

@@ -310,9 +310,15 @@ SETTINGS = (
     ),
     Setting(
         "picture",
-        "none, strip, number line or amounts; with “for stories” behind for these alone",
+        "none, strip, number line, amounts or bar; with “for stories” behind for these alone",
         _picture,
         _picture_typed,
+    ),
+    Setting(
+        "story bars",
+        "yes or no",
+        lambda h, said: replace(h, story_bars=_yes(said)),
+        lambda h: "" if h.story_bars else "no",
     ),
     Setting(
         "columns",

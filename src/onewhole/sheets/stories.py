@@ -117,6 +117,29 @@ def told_anew(
     return stories[(said.index(problem.story) + 1) % len(said)] if problem.story in said else stories[0]
 
 
+def told_as(
+    problem: Problem, words: ClassWords | None = None, remainder: RemainderForm | None = None
+) -> Structure | None:
+    """Return how the story of a problem is built, where it is one of ours word for word; None for any other.
+
+    >>> from dataclasses import replace
+    >>> from onewhole.statements.reading import read_statement
+    >>> told = story(read_statement("52 - 27"), structure=Structure.COMPARE).problem("1")
+    >>> told_as(told).value, told_as(replace(told, story="Ana has 52 cards and gives away 27."))
+    ('compare', None)
+    """
+    try:
+        parts = asked(problem.statement, shared_out=remainder in SHARED)
+        every = _every(parts, None, words)
+    except NoStoryError:
+        return None
+    stories = (spoken_by(words) if words else SPOKEN).stories
+    whole = stories.whole(words)
+    same = (frame for frame in every if text_of(stories.filled(frame, parts, whole)) == problem.story)
+    found = next(same, None)
+    return found.structure if found else None
+
+
 def _filled(statement: Statement, parts: StoryQuestion, frame: StoryFrame, words: ClassWords | None) -> Story:
     stories = (spoken_by(words) if words else SPOKEN).stories
     whole = stories.whole(words)

@@ -7,6 +7,7 @@ from fractions import Fraction
 from onewhole.languages.class_words import ClassWords
 from onewhole.misconceptions.slip import Slip
 from onewhole.pictures.picture import Picture
+from onewhole.pictures.scene import Scene
 from onewhole.statements.statement import RightAnswer, Statement
 from onewhole.working.form import ANY_FORM, FormWanted
 from onewhole.working.working import Working
@@ -25,7 +26,7 @@ class Item:
 
     ``try_first`` stops before it is worked, ``your_turn`` before its answer, so that the family works it out.
     ``length`` is None where the problems before it decide how fully it is told. ``wanted`` is the form that
-    the page asks of an answer.
+    the page asks of an answer. ``bars`` are those of a story, shown while it is told, before its picture.
     """
 
     label: str
@@ -39,6 +40,7 @@ class Item:
     length: Length | None = None
     wanted: FormWanted = ANY_FORM
     your_turn: bool = False
+    bars: Scene | None = None
 
 
 @dataclass(frozen=True, slots=True)

@@ -37,7 +37,7 @@ def problem_chapter(item: Item, manner: Manner, memory: Memory) -> Chapter:
     if item.try_first:
         cues.append(Cue(Role.TRY, memory.tell(spoken_by(manner.words).opening.try_first())))
     worked = _worked(item, item.working, manner, memory) if item.working else []
-    *lines, answer = worked or [_only_answered(item, manner, memory)]
+    *lines, answer = _pictured(item, worked or [_only_answered(item, manner, memory)])
     cues += [*lines, *_turn(item, manner, memory), answer]
     cues += form_cues(item, manner, memory)
     cues += check_cues(item, memory, spoken_by(manner.words))
@@ -47,10 +47,19 @@ def problem_chapter(item: Item, manner: Manner, memory: Memory) -> Chapter:
 
 def _problem(item: Item, manner: Manner, memory: Memory) -> Cue:
     acts: list[Act] = [Fresh(), Write("problem", item.statement, label=item.label)]
-    if item.picture:
-        acts.append(Draw(item.picture.scenes[0]))
+    scene = item.bars or (item.picture.scenes[0] if item.picture else None)
+    if scene:
+        acts.append(Draw(scene))
     asked = spoken_by(manner.words).lines.asked(item.label, item.statement, item.story, manner.at)
     return Cue(Role.PROBLEM, memory.tell(asked, always=True), tuple(acts))
+
+
+def _pictured(item: Item, cues: list[Cue]) -> list[Cue]:
+    """Let the picture of a working follow the bars of its story, when it is worked."""
+    if item.bars is None or item.picture is None:
+        return cues
+    first, *rest = cues
+    return [replace(first, acts=(Draw(item.picture.scenes[0]), *first.acts)), *rest]
 
 
 def _turn(item: Item, manner: Manner, memory: Memory) -> list[Cue]:

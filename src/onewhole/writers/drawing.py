@@ -47,6 +47,15 @@ def drawing(picture: Picture, words: ClassWords, *, large: bool) -> Json:
     return found if large else found | {"svg": svg(scene, words, grid=False), "wide": True}
 
 
+def bars_drawing(scene: Scene, words: ClassWords) -> Json:
+    """Return the bars of a story; their numbers can be read in large print at their own width."""
+    return _told(scene, words) | {
+        "svg": svg(scene, words, grid=False),
+        "wide": False,
+        "across": int(scene.width),
+    }
+
+
 def columns_drawing(scene: Scene, words: ClassWords, *, large: bool) -> Json:
     """Return what stands in columns, so wide that its small numbers can be read, also in large print."""
     return _told(scene, words) | {

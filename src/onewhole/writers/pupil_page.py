@@ -9,6 +9,7 @@ from onewhole.languages.table import spoken_by
 from onewhole.notations.sentences.text import text_of
 from onewhole.notations.svg import svg
 from onewhole.pictures.amounts import amounts
+from onewhole.pictures.scene import Scene
 from onewhole.pictures.squared import begun
 from onewhole.problems.needs import Operation
 from onewhole.problems.problem import Problem
@@ -21,6 +22,7 @@ from onewhole.sheets.header import CornerMarks, Header, PictureSetting
 from onewhole.sheets.practice import Practice
 from onewhole.sheets.room import Room, WorkPlace, over_a_line, room
 from onewhole.sheets.shared_plots import SharedPlot, shared_plots
+from onewhole.sheets.story_pictures import story_picture
 from onewhole.sheets.worked import WorkedSheet
 from onewhole.statements.statement import Question
 from onewhole.statements.writable import Writable
@@ -133,12 +135,20 @@ def _begun(header: Header) -> Iterator[Json]:
 
 def _drawn(problem: WorkedProblem, header: Header) -> Json:
     """Say what is to be drawn in the place for a picture, or draw the amounts of the problem."""
-    scene = amounts(problem.working) if header.picture is PictureSetting.AMOUNTS and problem.working else None
+    scene = _drawn_already(problem, header)
     found: Json = {"words": _draw(header, problem)}
     if scene is None:
         return found
     alt = text_of(spoken_by(header.words).working.picture(scene, header.words))
     return found | {"svg": svg(scene, header.words, grid=False), "alt": alt}
+
+
+def _drawn_already(problem: WorkedProblem, header: Header) -> Scene | None:
+    """Return the amounts of a problem, or the bars of a story with a blank for what it asks."""
+    if header.picture is PictureSetting.BAR:
+        bars = story_picture(problem, header)
+        return bars.blank if bars else None
+    return amounts(problem.working) if header.picture is PictureSetting.AMOUNTS and problem.working else None
 
 
 def _draw(header: Header, problem: WorkedProblem) -> str:
@@ -151,6 +161,8 @@ def _draw(header: Header, problem: WorkedProblem) -> str:
             return page.draw_jumps
         case PictureSetting.AMOUNTS:
             return _cut(page, problem)
+        case PictureSetting.BAR:
+            return page.blank_found
         case PictureSetting.NONE:
             return ""
         case _:

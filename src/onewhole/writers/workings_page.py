@@ -8,12 +8,13 @@ from onewhole.pictures.choosing import picture
 from onewhole.pictures.picture import PictureKind
 from onewhole.pictures.squared import stills
 from onewhole.problems.worked import WorkedProblem
-from onewhole.sheets.header import Print
+from onewhole.sheets.header import Header, Print
+from onewhole.sheets.story_pictures import story_picture
 from onewhole.sheets.worked import WorkedSheet
 from onewhole.working.checks import Agreed, Check, Estimate, Undone
 from onewhole.working.line import Line
 from onewhole.working.working import Working
-from onewhole.writers.drawing import columns_drawing, drawing
+from onewhole.writers.drawing import bars_drawing, columns_drawing, drawing
 from onewhole.writers.formula import chain, formula, set_words
 from onewhole.writers.frame import frame, named
 from onewhole.writers.printed import Json, Printed
@@ -24,7 +25,7 @@ def workings_page(worked: WorkedSheet) -> Printed:
     page = spoken_by(worked.header.words).page
     data = frame(worked.header, title=page.every_line, small=named(worked.header))
     large = worked.header.print is Print.LARGE
-    problems = [_problem(entry, worked.header.words, large=large) for entry in worked.problems]
+    problems = [_with_bars(entry, worked.header, large=large) for entry in worked.problems]
     return Printed(
         "workings",
         data | {"footer": page.for_the_teacher, "note": page.lighter_lines, "problems": problems},
@@ -44,6 +45,17 @@ def _problem(entry: WorkedProblem, words: ClassWords, *, large: bool) -> Json:
     if drawn and drawn.kind is PictureKind.COLUMNS:
         return found
     return found | {"drawing": drawing(drawn, words, large=large)} if drawn else found
+
+
+def _with_bars(entry: WorkedProblem, header: Header, *, large: bool) -> Json:
+    """Return a problem with the bars of its story before its lines, with a blank for what it asks."""
+    found = _problem(entry, header.words, large=large)
+    bars = story_picture(entry, header) if header.story_bars else None
+    if bars is None:
+        return found
+    if entry.working and (drawn := picture(entry.working)) and drawn.kind is PictureKind.BAR:
+        found.pop("drawing", None)
+    return found | {"bars": bars_drawing(bars.blank, header.words)}
 
 
 def _in_columns(working: Working, words: ClassWords, *, large: bool) -> Json:

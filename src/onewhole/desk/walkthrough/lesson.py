@@ -1,19 +1,26 @@
 """From a sheet to what is worked aloud: its problems, their workings and their pictures."""
 
 from collections.abc import Collection, Mapping
+from dataclasses import replace
+from fractions import Fraction
 from types import MappingProxyType
 
-from onewhole.desk.walkthrough.film_options import FilmChoice, by_choice, refusals, shown
+from onewhole.desk.walkthrough.film_options import NO_PICTURE, FilmChoice, by_choice, refusals, shown
 from onewhole.errors import InputError
 from onewhole.languages.english.unpictured import unpictured
 from onewhole.misconceptions.slip import Slip
 from onewhole.notations.sentences.text import text_of
 from onewhole.number.quantity import Quantity
 from onewhole.pictures.choosing import PictureRefusedError, picture
+from onewhole.pictures.digits import can_be_read
 from onewhole.pictures.limits import BOARD
-from onewhole.pictures.picture import PictureKind
+from onewhole.pictures.moving import scaled, sized
+from onewhole.pictures.picture import Picture, PictureKind
+from onewhole.pictures.scene import Scene
 from onewhole.problems.traps import is_core
 from onewhole.problems.worked import WorkedProblem
+from onewhole.sheets.header import Header
+from onewhole.sheets.story_pictures import story_picture
 from onewhole.sheets.worked import WorkedSheet
 from onewhole.walkthroughs.lesson import Item, Lesson
 from onewhole.writers.frame import UNTITLED
@@ -51,6 +58,7 @@ def lesson(
     items = tuple(
         _item(
             entry,
+            worked.header,
             kind,
             choices.get(entry.problem.label, FilmChoice()),
             tried=entry.problem.label in tried,
@@ -65,6 +73,7 @@ def lesson(
 
 def _item(
     entry: WorkedProblem,
+    header: Header,
     kind: PictureKind | None,
     choice: FilmChoice,
     *,
@@ -73,19 +82,41 @@ def _item(
     mistake: Slip | None,
 ) -> Item:
     problem, working = entry.problem, by_choice(entry, choice)
+    drawn = None if working is None else shown(working, choice, kind)
+    bars = story_picture(entry, header) if header.story_bars and choice.picture != NO_PICTURE else None
+    drawn, blank = _one_size(drawn, bars.blank if bars else None)
     return Item(
         problem.label,
         problem.statement,
         entry.answer,
         working,
-        None if working is None else shown(working, choice, kind),
+        drawn,
         problem.story,
         mistake,
         tried,
         choice.told,
         entry.wanted,
         turn,
+        blank,
     )
+
+
+def _one_size(drawn: Picture | None, bars: Scene | None) -> tuple[Picture | None, Scene | None]:
+    """Give a picture and the bars before it one size: one stands where the other stood.
+
+    Without bars where their digits could not be read on a phone.
+    """
+    if bars is None:
+        return drawn, None
+    scene = drawn.scenes[0] if drawn else bars
+    bars = scaled(bars, min(Fraction(1), scene.width / bars.width, BOARD.height / bars.height))
+    if not can_be_read((bars,), BOARD):
+        return drawn, None
+    if drawn is None:
+        return None, bars
+    width, height = max(scene.width, bars.width), max(scene.height, bars.height)
+    scenes = tuple(sized(one, width, height) for one in drawn.scenes)
+    return replace(drawn, scenes=scenes), sized(bars, width, height)
 
 
 def refused(

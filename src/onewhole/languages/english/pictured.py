@@ -4,6 +4,7 @@ from typing import assert_never
 
 from onewhole.languages.class_words import ClassWords
 from onewhole.languages.english.amounts import measured
+from onewhole.languages.english.bar_told import bar_told
 from onewhole.languages.english.in_plot import stack_told
 from onewhole.languages.english.making import Nodes, bare, listed, some, told, units
 from onewhole.languages.english.words import short
@@ -11,15 +12,17 @@ from onewhole.number.digits import in_digits, named_places
 from onewhole.number.ladder import Style
 from onewhole.number.quantity import Quantity
 from onewhole.number.unit import Kind, Unit
-from onewhole.pictures.caption import Caption, Count
-from onewhole.pictures.description import (
+from onewhole.pictures.bar_description import (
+    BarNumber,
+    EachPart,
+    EqualParts,
+    Lacking,
+    SidesAndArea,
     SomeParts,
     TimesAsLong,
-    SidesAndArea,
-    Lacking,
-    EqualParts,
-    EachPart,
-    BarNumber,
+)
+from onewhole.pictures.caption import Caption, Count
+from onewhole.pictures.description import (
     Compared,
     CrossedOut,
     CutInto,
@@ -57,14 +60,12 @@ from onewhole.pictures.description import (
     amounts,
 )
 from onewhole.pictures.scene import Scene, Words
-from onewhole.sentences.node import Counted, Node, Said, Thing
+from onewhole.sentences.node import Counted, Node, Said
 from onewhole.sentences.sentence import Sentences
 from onewhole.statements.expression import Quotient, Sum, Term, Times
 
 #: Numbers that count no things: digits stand alone, and a one is called a one.
 BARE = ClassWords("one", "ones")
-#: A part of a bar whose parts are all equal.
-EQUAL_PART = Thing("equal part", "equal parts", None)
 
 
 def pictured(scene: Scene, words: ClassWords) -> Sentences:
@@ -180,29 +181,10 @@ def _told(each: Description, words: ClassWords) -> Sentences:
             return told(Said(left), "times", Said(right), "is", Said(area))
         case WholeAmount(whole):
             return told("in all:", _known(whole, words))
-        case BarNumber(number):
-            return told("bar", bare(number))
-        case EqualParts(None):
-            return told("equal parts: not known how many")
-        case EqualParts(int() as count):
-            return told(Counted(count, EQUAL_PART))
-        case EachPart(part):
-            return told("each part:", _known(part, words))
-        case SomeParts(count, part):
-            return told(bare(count), "of these parts:", _known(part, words))
-        case Lacking(amount):
-            return told("the difference:", _known(amount, words))
-        case TimesAsLong(None):
-            return told("times as long as the next bar:", "not known yet")
-        case TimesAsLong(Quantity() as times):
-            return told("times as long as the next bar:", Said(times))
-        case SidesAndArea(side, other, area):
-            return (
-                *told("a rectangle"),
-                *told("one side:", _known(side, words)),
-                *told("the other side:", _known(other, words)),
-                *told("area:", _known(area, words)),
-            )
+        case (
+            BarNumber() | EqualParts() | EachPart() | SomeParts() | Lacking() | TimesAsLong() | SidesAndArea()
+        ):
+            return bar_told(each, lambda amount: _known(amount, words))
         case PartAmount(part):
             return told("one part:", _known(part, words))
         case _:

@@ -15,6 +15,7 @@ ROUND_PAGE = PageWords(
     cut_strips="Cut and cross out.",
     cut_to_join="Cut and put together.",
     cut_to_see="Cut, if it helps.",
+    blank_found="The ? is what you find.",
     draw_jumps="Draw your jumps.",
     wrong="A wrong answer to mend",
     find_the_slip="Somebody made a slip in this one. Which equals sign is not true? Mend it.",

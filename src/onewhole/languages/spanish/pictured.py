@@ -4,6 +4,7 @@ from typing import assert_never
 
 from onewhole.languages.class_words import ClassWords
 from onewhole.languages.spanish.amounts import measured
+from onewhole.languages.spanish.bar_told import bar_told
 from onewhole.languages.spanish.in_plot import stack_told
 from onewhole.languages.spanish.making import Nodes, bare, listed, some, told, units
 from onewhole.languages.spanish.words import TAG, short
@@ -11,15 +12,17 @@ from onewhole.number.digits import in_digits, named_places
 from onewhole.number.ladder import Style
 from onewhole.number.quantity import Quantity
 from onewhole.number.unit import Kind, Unit
-from onewhole.pictures.caption import Caption, Count
-from onewhole.pictures.description import (
+from onewhole.pictures.bar_description import (
+    BarNumber,
+    EachPart,
+    EqualParts,
+    Lacking,
+    SidesAndArea,
     SomeParts,
     TimesAsLong,
-    SidesAndArea,
-    Lacking,
-    EqualParts,
-    EachPart,
-    BarNumber,
+)
+from onewhole.pictures.caption import Caption, Count
+from onewhole.pictures.description import (
     Compared,
     CrossedOut,
     CutInto,
@@ -57,14 +60,12 @@ from onewhole.pictures.description import (
     amounts,
 )
 from onewhole.pictures.scene import Scene, Words
-from onewhole.sentences.node import Counted, Said, Thing
+from onewhole.sentences.node import Counted, Said
 from onewhole.sentences.sentence import Sentences
 from onewhole.statements.expression import Quotient, Sum, Term, Times
 
 #: Numbers that count no things: digits stand alone, and a one is called a unit.
 BARE = ClassWords("unidad", "unidades", language=TAG, feminine=True)
-#: A part of a bar whose parts are all equal.
-EQUAL_PART = Thing("parte igual", "partes iguales", None, feminine=True)
 
 
 def pictured(scene: Scene, words: ClassWords) -> Sentences:
@@ -179,29 +180,10 @@ def _told(each: Description, words: ClassWords) -> Sentences:
             return told(Said(left), "por", Said(right), "es", Said(area))
         case WholeAmount(whole):
             return told("en total:", _known(whole, words))
-        case BarNumber(number):
-            return told("barra", bare(number))
-        case EqualParts(None):
-            return told("partes iguales: no se sabe cuántas")
-        case EqualParts(int() as count):
-            return told(Counted(count, EQUAL_PART))
-        case EachPart(part):
-            return told("cada parte:", _known(part, words))
-        case SomeParts(count, part):
-            return told(bare(count), "de estas partes:", _known(part, words))
-        case Lacking(amount):
-            return told("diferencia:", _known(amount, words))
-        case TimesAsLong(None):
-            return told("veces el largo de la siguiente barra:", "todavía no se sabe")
-        case TimesAsLong(Quantity() as times):
-            return told("veces el largo de la siguiente barra:", Said(times))
-        case SidesAndArea(side, other, area):
-            return (
-                *told("un rectángulo"),
-                *told("un lado:", _known(side, words)),
-                *told("el otro lado:", _known(other, words)),
-                *told("área:", _known(area, words)),
-            )
+        case (
+            BarNumber() | EqualParts() | EachPart() | SomeParts() | Lacking() | TimesAsLong() | SidesAndArea()
+        ):
+            return bar_told(each, lambda amount: _known(amount, words))
         case PartAmount(part):
             return told("una parte:", _known(part, words))
         case _:

@@ -14,6 +14,7 @@ ROUND_PAGE = PageWords(
     cut_strips="Corta y tacha.",
     cut_to_join="Corta y junta.",
     cut_to_see="Corta, si te ayuda.",
+    blank_found="El ? es lo que buscas.",
     draw_jumps="Dibuja tus saltos.",
     wrong="Una respuesta equivocada para corregir",
     find_the_slip="Alguien se equivocó aquí. ¿Qué signo de igual no es verdadero? Corrígelo.",
