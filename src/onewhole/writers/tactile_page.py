@@ -23,6 +23,7 @@ from onewhole.pictures.amounts import amounts
 from onewhole.pictures.scene import Box, Look, Scene
 from onewhole.problems.worked import WorkedProblem
 from onewhole.sheets.header import Header, Paper
+from onewhole.sheets.story_pictures import story_picture
 from onewhole.sheets.worked import WorkedSheet
 from onewhole.writers.frame import frame
 from onewhole.writers.printed import Json, Printed
@@ -31,6 +32,10 @@ DOT_APART, CELL_APART, LINE_APART = Fraction(5, 2), Fraction(6), Fraction(10)
 DOT_RADIUS = Fraction(3, 4)
 #: The line round what is there, and the dots round room where nothing is, so far apart.
 LINE, DOTS_APART = Fraction(1), Fraction(7, 2)
+#: What is smaller is no shape for a finger.
+LEAST_FELT = Fraction(3, 2)
+#: Where nothing is, and what is asked for.
+ROOM = frozenset({Look.DOTTED, Look.FILLED})
 #: Strips are drawn so much higher than on paper for the eye, so that a finger finds the gaps between them.
 HIGHER = Fraction(3, 2)
 #: Empty paper at the sides, and between words and picture.
@@ -52,9 +57,19 @@ class TactilePage:
 
 
 def tactile_pages(worked: WorkedSheet) -> tuple[TactilePage, ...]:
-    """Return a page for each problem whose amounts are drawn as strips. Raises NoBrailleError."""
-    drawn = ((entry, amounts(entry.working) if entry.working else None) for entry in worked.problems)
+    """Return a page for each problem whose amounts are drawn as strips, or whose story has bars.
+
+    Raises NoBrailleError.
+    """
+    drawn = ((entry, _drawn(entry, worked.header)) for entry in worked.problems)
     return tuple(_page(entry, scene, worked.header) for entry, scene in drawn if scene)
+
+
+def _drawn(entry: WorkedProblem, header: Header) -> Scene | None:
+    """Return the bars of a story with a blank for what it asks, where they are to be shown; else its amounts."""
+    if header.story_bars and (bars := story_picture(entry, header)):
+        return bars.blank
+    return amounts(entry.working) if entry.working else None
 
 
 def tactile_paper(worked: WorkedSheet) -> Printed | None:
@@ -81,7 +96,8 @@ def _page(entry: WorkedProblem, scene: Scene, header: Header) -> TactilePage:
         if isinstance(piece.shape, Box):
             x, y, wide, high = piece.shape.x, piece.shape.y, piece.shape.width, piece.shape.height
             box = Box(SIDE + across * x, below + down * y, across * wide, down * high)
-            _outlined(page, box, room=piece.look is Look.DOTTED)
+            if min(box.width, box.height) >= LEAST_FELT:
+                _outlined(page, box, room=piece.look in ROOM)
     _brailled(page, under, below + down * scene.height + BETWEEN)
     return TactilePage(entry.label, tostring(page, encoding="unicode"), alt)
 
