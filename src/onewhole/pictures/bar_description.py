@@ -13,7 +13,7 @@ class BarNumber:
 
 
 @dataclass(frozen=True, slots=True)
-class EqualParts:
+class EqualInBar:
     """How many equal parts a bar has; None where that is asked for."""
 
     count: int | None
@@ -57,4 +57,4 @@ class SidesAndArea:
     area: Quantity | None
 
 
-BarDescription = BarNumber | EqualParts | EachPart | SomeParts | Lacking | TimesAsLong | SidesAndArea
+BarDescription = BarNumber | EqualInBar | EachPart | SomeParts | Lacking | TimesAsLong | SidesAndArea

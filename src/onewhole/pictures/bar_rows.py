@@ -15,7 +15,7 @@ from onewhole.statements.gap import HOLE, type_hole
 Written = Quantity | Groups | type_hole | None
 
 
-class Role(Enum):
+class StretchRole(Enum):
     """What a stretch is: known or found on the way, asked for, lacking, or parts not drawn apart."""
 
     PART = "part"
@@ -30,7 +30,7 @@ class Stretch:
 
     amount: Fraction
     written: Written = None
-    role: Role = Role.PART
+    role: StretchRole = StretchRole.PART
 
 
 @dataclass(frozen=True, slots=True)
@@ -57,7 +57,7 @@ class BarRow:
     @property
     def there(self) -> tuple[Stretch, ...]:
         """Return its stretches without what it lacks."""
-        return tuple(one for one in self.stretches if one.role is not Role.LACKING)
+        return tuple(one for one in self.stretches if one.role is not StretchRole.LACKING)
 
 
 @dataclass(frozen=True, slots=True)

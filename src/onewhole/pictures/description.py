@@ -9,7 +9,7 @@ from onewhole.pictures.bar_description import (
     BarDescription,
     BarNumber,
     EachPart,
-    EqualParts,
+    EqualInBar,
     Lacking,
     SidesAndArea,
     SomeParts,
@@ -335,7 +335,7 @@ def amounts(described: Description) -> tuple[Caption, ...]:
             return length, end
         case LiesBetween(number, low, high) | PartProduct(number, low, high):
             return (number, low, high)
-        case OnRuler() | Shares() | BarNumber() | EqualParts():
+        case OnRuler() | Shares() | BarNumber() | EqualInBar():
             return ()
         case WholeAmount(known) | PartAmount(known) | EachPart(known) | SomeParts(_, known) | Lacking(known):
             return () if known is None else (known,)

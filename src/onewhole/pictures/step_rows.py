@@ -5,7 +5,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 
 from onewhole.number.quantity import Quantity
-from onewhole.pictures.bar_rows import BarRow, Role, Stretch, Written, blank_or
+from onewhole.pictures.bar_rows import BarRow, Stretch, StretchRole, Written, blank_or
 from onewhole.pictures.caption import Groups
 from onewhole.statements.expression import Expression, Quotient, Sum, Term, Times, without_brackets
 
@@ -14,7 +14,7 @@ MOST_EQUAL = 12
 
 
 @dataclass(frozen=True, slots=True)
-class _Step:
+class _StoryStep:
     """What a part of an expression comes to: its amount, how it is written, and the bars it took."""
 
     amount: Fraction
@@ -44,16 +44,16 @@ def equal_row(count: int, part: Stretch, over: Written) -> BarRow:
     [4, 2]
     """
     if count > MOST_EQUAL:
-        rest = Stretch((count - 1) * part.amount, None, Role.UNCUT)
+        rest = Stretch((count - 1) * part.amount, None, StretchRole.UNCUT)
         return BarRow((part, rest), over, bracketed=True, under=Groups(count), equal=Groups(count))
     return BarRow((part,) * count, over, bracketed=True, equal=Groups(count))
 
 
-def _worked(asked: Expression, result: Written) -> _Step | None:
+def _worked(asked: Expression, result: Written) -> _StoryStep | None:
     """Work an expression; ``result`` is what is written at what it comes to (None on the way)."""
     match asked:
         case Quantity():
-            return _Step(asked.value, asked)
+            return _StoryStep(asked.value, asked)
         case Sum(terms):
             return _sum(terms, result)
         case Times(first, second):
@@ -64,7 +64,7 @@ def _worked(asked: Expression, result: Written) -> _Step | None:
             return None
 
 
-def _sum(terms: Sequence[Term], result: Written) -> _Step | None:
+def _sum(terms: Sequence[Term], result: Written) -> _StoryStep | None:
     """Put a sum on one bar where all is added, or all is taken from its first number; else in two steps."""
     gone = [term.taken for term in terms]
     if any(gone) and not all(gone[1:]):
@@ -78,8 +78,8 @@ def _sum(terms: Sequence[Term], result: Written) -> _Step | None:
 
 
 def _joined(
-    first: _Step | None, rest: Sequence[_Step | None], *, taken: bool, result: Written
-) -> _Step | None:
+    first: _StoryStep | None, rest: Sequence[_StoryStep | None], *, taken: bool, result: Written
+) -> _StoryStep | None:
     others = [one for one in rest if one]
     if first is None or len(others) < len(rest):
         return None
@@ -88,17 +88,17 @@ def _joined(
     if not taken:
         amount = first.amount + sum_of
         stretches = tuple(Stretch(one.amount, one.written) for one in (first, *others) if one.amount)
-        return _Step(amount, result, (*rows, BarRow(stretches, result, bracketed=True)))
+        return _StoryStep(amount, result, (*rows, BarRow(stretches, result, bracketed=True)))
     left = first.amount - sum_of
     if left < 0:
         return None
     parts = [Stretch(one.amount, one.written) for one in others if one.amount]
     if left:
         parts.append(Stretch(left, result, _role(result)))
-    return _Step(left, result, (*rows, BarRow(tuple(parts), first.written, bracketed=True)))
+    return _StoryStep(left, result, (*rows, BarRow(tuple(parts), first.written, bracketed=True)))
 
 
-def _times(first: Expression, second: Expression, result: Written) -> _Step | None:
+def _times(first: Expression, second: Expression, result: Written) -> _StoryStep | None:
     """Take something so many times: the first factor says how many, or else the second."""
     count, part = (first, second) if _counts(first) else (second, first)
     if not isinstance(count, Quantity) or not _counts(count):
@@ -107,19 +107,19 @@ def _times(first: Expression, second: Expression, result: Written) -> _Step | No
     if each is None or not each.amount:
         return None
     row = equal_row(times, Stretch(each.amount, each.written), result)
-    return _Step(times * each.amount, result, (*each.rows, row))
+    return _StoryStep(times * each.amount, result, (*each.rows, row))
 
 
-def _shared(whole: _Step | None, by: int, result: Written) -> _Step | None:
+def _shared(whole: _StoryStep | None, by: int, result: Written) -> _StoryStep | None:
     if whole is None or not whole.amount:
         return None
     part = whole.amount / by
     row = equal_row(by, Stretch(part, result, _role(result)), whole.written)
-    return _Step(part, result, (*whole.rows, row))
+    return _StoryStep(part, result, (*whole.rows, row))
 
 
-def _role(result: Written) -> Role:
-    return Role.PART if result is None else Role.ASKED
+def _role(result: Written) -> StretchRole:
+    return StretchRole.PART if result is None else StretchRole.ASKED
 
 
 def _counts(number: Expression) -> bool:

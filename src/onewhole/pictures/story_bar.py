@@ -12,8 +12,8 @@ from itertools import accumulate
 
 from onewhole.number.quantity import Quantity
 from onewhole.pictures.bar import DIGITS, MARGIN, ROW, WIDTH
-from onewhole.pictures.bar_description import BarNumber, EachPart, EqualParts, Lacking, SomeParts, TimesAsLong
-from onewhole.pictures.bar_rows import BarRow, Bars, Role, StoryShape, Stretch, Written, room_across
+from onewhole.pictures.bar_description import BarNumber, EachPart, EqualInBar, Lacking, SomeParts, TimesAsLong
+from onewhole.pictures.bar_rows import BarRow, Bars, StoryShape, Stretch, StretchRole, Written, room_across
 from onewhole.pictures.caption import Groups
 from onewhole.pictures.description import Description, PartAmount, WholeAmount
 from onewhole.pictures.limits import LEAST_PART, PAGE, NotDrawnError
@@ -26,7 +26,12 @@ LONG = WIDTH - 2 * MARGIN
 TALL, BRACKET, BETWEEN, END = Fraction(13), Fraction(3), Fraction(4), Fraction(2)
 #: The dots that stand for parts that are not drawn apart.
 DOT, DOTS = Fraction(1), 3
-LOOKS = {Role.PART: Look.PLAIN, Role.ASKED: Look.FILLED, Role.LACKING: Look.DOTTED, Role.UNCUT: Look.PLAIN}
+LOOKS = {
+    StretchRole.PART: Look.PLAIN,
+    StretchRole.ASKED: Look.FILLED,
+    StretchRole.LACKING: Look.DOTTED,
+    StretchRole.UNCUT: Look.PLAIN,
+}
 
 
 def story_scenes(blank: StoryShape, found: StoryShape) -> tuple[Scene, Scene]:
@@ -60,7 +65,7 @@ def story_scenes(blank: StoryShape, found: StoryShape) -> tuple[Scene, Scene]:
     return _scene(blank, laid, height), _scene(found, laid, height)
 
 
-def _scene(bars: Bars, laid: Sequence["_Laid"], height: Fraction) -> Scene:
+def _scene(bars: Bars, laid: Sequence["_LaidBar"], height: Fraction) -> Scene:
     pieces = [
         piece
         for at, (row, there) in enumerate(zip(bars.rows, laid, strict=True))
@@ -70,7 +75,7 @@ def _scene(bars: Bars, laid: Sequence["_Laid"], height: Fraction) -> Scene:
 
 
 @dataclass(frozen=True, slots=True)
-class _Laid:
+class _LaidBar:
     """Where one bar stands: the top of its bracket's number, of the bar, of what is under it, and its foot.
 
     ``boxes`` are its stretches; ``inside`` says which of their numbers stand in them, and ``places`` where
@@ -94,7 +99,7 @@ class _Laid:
                 yield _words(f"{name}/whole", there, self.top + ROW / 2, row.over)
         for at, (one, box) in enumerate(zip(row.stretches, self.boxes, strict=True)):
             yield Piece(f"{name}/part/{at}", box, LOOKS[one.role])
-            if one.role is Role.UNCUT:
+            if one.role is StretchRole.UNCUT:
                 yield from _dots(f"{name}/more/{at}", box)
             yield from self._number(f"{name}/number/{at}", at, one)
         if row.under is not None:
@@ -116,7 +121,7 @@ class _Laid:
             yield Piece(name, Words(x, y, one.written, DIGITS))
 
 
-def _laid(blank: Bars, found: Bars, scale: Fraction) -> tuple[_Laid, ...]:
+def _laid(blank: Bars, found: Bars, scale: Fraction) -> tuple[_LaidBar, ...]:
     top, laid = END, []
     for row, other in zip(blank.rows, found.rows, strict=True):
         laid.append(_row(row, other, scale, top))
@@ -124,7 +129,7 @@ def _laid(blank: Bars, found: Bars, scale: Fraction) -> tuple[_Laid, ...]:
     return tuple(laid)
 
 
-def _row(row: BarRow, found: BarRow, scale: Fraction, top: Fraction) -> _Laid:
+def _row(row: BarRow, found: BarRow, scale: Fraction, top: Fraction) -> _LaidBar:
     bar = top + (ROW if row.over is not None else 0) + (BRACKET if row.bracketed else 0)
     starts = tuple(accumulate((one.amount * scale for one in row.stretches[:-1]), initial=MARGIN))
     boxes = tuple(Box(x, bar, one.amount * scale, TALL) for x, one in zip(starts, row.stretches, strict=True))
@@ -143,7 +148,7 @@ def _row(row: BarRow, found: BarRow, scale: Fraction, top: Fraction) -> _Laid:
     places = {at: (x, line) for at, x, line in zip(outside, xs, taken, strict=True)}
     under = bar + TALL + ROW * (max(taken) + 1 if taken else 0)
     foot = under + (BRACKET + ROW if row.under is not None else 0)
-    return _Laid(top, bar, under, foot, boxes, tuple(places.get(at) for at in range(len(boxes))), inside)
+    return _LaidBar(top, bar, under, foot, boxes, tuple(places.get(at) for at in range(len(boxes))), inside)
 
 
 def _equal(row: BarRow) -> int:
@@ -186,17 +191,17 @@ def _described(bars: Bars) -> Iterator[Description]:
 def _parts(row: BarRow) -> Iterator[Description]:
     first, rest = row.stretches[0], row.stretches
     if row.equal:
-        yield EqualParts(row.equal.count)
+        yield EqualInBar(row.equal.count)
         if first.written is not None:
             yield EachPart(_known(first.written))
         if row.counted and row.under is not None and not isinstance(row.under, Groups):
             yield SomeParts(row.counted, _known(row.under))
-        rest = tuple(one for one in row.stretches[_equal(row) :] if one.role is not Role.UNCUT)
+        rest = tuple(one for one in row.stretches[_equal(row) :] if one.role is not StretchRole.UNCUT)
     elif row.under is not None:
         yield TimesAsLong(_known(row.under))
         return
     for one in rest:
-        if one.role is Role.LACKING:
+        if one.role is StretchRole.LACKING:
             yield Lacking(_known(one.written))
         else:
             yield PartAmount(_known(one.written)) if len(row.there) > 1 else WholeAmount(_known(one.written))

@@ -4,7 +4,16 @@ from dataclasses import replace
 from fractions import Fraction
 
 from onewhole.number.quantity import Quantity
-from onewhole.pictures.bar_rows import BarRow, Bars, Rectangle, Role, StoryShape, Stretch, Written, blank_or
+from onewhole.pictures.bar_rows import (
+    BarRow,
+    Bars,
+    Rectangle,
+    StoryShape,
+    Stretch,
+    StretchRole,
+    Written,
+    blank_or,
+)
 from onewhole.pictures.caption import Groups
 from onewhole.pictures.step_rows import MOST_EQUAL, equal_row, step_rows
 from onewhole.problems.story_asks import NoStoryError, asked
@@ -82,14 +91,14 @@ def _compared(
     first, second = parts.numbers
     asked_for = blank_or(number)
     if parts.asks is Asks.SUM:
-        told = (Stretch(first.value, first), Stretch(second.value, second, Role.LACKING))
-        return BarRow(told), BarRow((Stretch(first.value + second.value, asked_for, Role.ASKED),))
+        told = (Stretch(first.value, first), Stretch(second.value, second, StretchRole.LACKING))
+        return BarRow(told), BarRow((Stretch(first.value + second.value, asked_for, StretchRole.ASKED),))
     left = first.value - second.value
     if structure is Structure.COMPARE:
-        lacks = (Stretch(left, asked_for, Role.LACKING),) if left else ()
+        lacks = (Stretch(left, asked_for, StretchRole.LACKING),) if left else ()
         return BarRow((Stretch(first.value, first),)), BarRow((Stretch(second.value, second), *lacks))
-    smaller = (Stretch(left, asked_for, Role.ASKED),) if left else ()
-    told = (*smaller, Stretch(second.value, second, Role.LACKING))
+    smaller = (Stretch(left, asked_for, StretchRole.ASKED),) if left else ()
+    told = (*smaller, Stretch(second.value, second, StretchRole.LACKING))
     return BarRow((Stretch(first.value, first),)), BarRow(told)
 
 
@@ -104,7 +113,7 @@ def _missing(statement: Statement, parts: StoryQuestion, blank: Written) -> BarR
     if left:
         before = statement.before if isinstance(statement, MissingNumber) else 0
         at = 0 if parts.asks is Asks.CHANGE_TAKEN else before
-        stretches.insert(at, Stretch(left, blank, Role.ASKED))
+        stretches.insert(at, Stretch(left, blank, StretchRole.ASKED))
     return BarRow(tuple(stretches), whole, bracketed=True)
 
 
@@ -125,7 +134,7 @@ def _product(
     if top > bottom or bottom > MOST_EQUAL:
         return None
     piece = second.value / bottom
-    shown = (Stretch(piece, None, Role.ASKED),) * top + (Stretch(piece),) * (bottom - top)
+    shown = (Stretch(piece, None, StretchRole.ASKED),) * top + (Stretch(piece),) * (bottom - top)
     return Bars((BarRow(shown, second, bracketed=True, under=blank, counted=top, equal=Groups(bottom)),))
 
 
@@ -159,7 +168,7 @@ def _divided(
             return Bars((large, BarRow((Stretch(second.value, second),))))
         case Structure.TIMES_AS_MUCH if second.plain:
             piece, by = first.value / second.value, int(second.value)
-            small = BarRow((Stretch(piece, blank_or(quotient), Role.ASKED),))
+            small = BarRow((Stretch(piece, blank_or(quotient), StretchRole.ASKED),))
             return Bars((equal_row(by, Stretch(piece), first), small))
         case Structure.AREA:
             sides = second, blank_or(quotient)
@@ -179,10 +188,10 @@ def _shared(parts: StoryQuestion, quotient: Quantity | None, left: Quantity | No
     by = int(second.value)
     rest = _left_over(parts, first, second)
     each = (first.value - rest) / by
-    shares = equal_row(by, Stretch(each, blank_or(quotient), Role.ASKED), first)
+    shares = equal_row(by, Stretch(each, blank_or(quotient), StretchRole.ASKED), first)
     if not rest:
         return shares
-    over = Stretch(rest, blank_or(left), Role.ASKED)
+    over = Stretch(rest, blank_or(left), StretchRole.ASKED)
     return replace(shares, stretches=(*shares.stretches, over), counted=len(shares.stretches))
 
 
@@ -197,10 +206,10 @@ def _measured(parts: StoryQuestion, quotient: Quantity | None, left: Quantity | 
     more = first.value - rest - second.value
     stretches = [Stretch(second.value, second)]
     if more > 0:
-        stretches.append(Stretch(more, None, Role.UNCUT))
+        stretches.append(Stretch(more, None, StretchRole.UNCUT))
     counted = len(stretches)
     if rest:
-        stretches.append(Stretch(rest, blank_or(left), Role.ASKED))
+        stretches.append(Stretch(rest, blank_or(left), StretchRole.ASKED))
     return BarRow(tuple(stretches), first, bracketed=True, under=groups, counted=counted, equal=groups)
 
 

@@ -66,7 +66,7 @@ def tactile_pages(worked: WorkedSheet) -> tuple[TactilePage, ...]:
 
 
 def _drawn(entry: WorkedProblem, header: Header) -> Scene | None:
-    """Return the bars of a story with a blank for what it asks, where they are to be shown; else its amounts."""
+    """Return the bars of a story with a blank, where they are to be shown, or else the amounts."""
     if header.story_bars and (bars := story_picture(entry, header)):
         return bars.blank
     return amounts(entry.working) if entry.working else None

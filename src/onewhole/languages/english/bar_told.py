@@ -9,7 +9,7 @@ from onewhole.pictures.bar_description import (
     BarDescription,
     BarNumber,
     EachPart,
-    EqualParts,
+    EqualInBar,
     Lacking,
     SidesAndArea,
     SomeParts,
@@ -26,13 +26,13 @@ def bar_told(each: BarDescription, known: Callable[[Quantity | None], Nodes]) ->
     """Describe one thing about bars; ``known`` names an amount, or says that it is not known yet.
 
     >>> from onewhole.notations.sentences.text import text_of
-    >>> text_of(bar_told(EqualParts(4), lambda amount: ()))
+    >>> text_of(bar_told(EqualInBar(4), lambda amount: ()))
     '4 equal parts.'
     """
     match each:
         case BarNumber(number):
             return told("bar", bare(number))
-        case EqualParts(count):
+        case EqualInBar(count):
             return told("equal parts: not known how many" if count is None else (Counted(count, EQUAL_PART),))
         case EachPart(part):
             return told("each part:", known(part))

@@ -9,7 +9,7 @@ from onewhole.pictures.bar_description import (
     BarDescription,
     BarNumber,
     EachPart,
-    EqualParts,
+    EqualInBar,
     Lacking,
     SidesAndArea,
     SomeParts,
@@ -26,13 +26,13 @@ def bar_told(each: BarDescription, known: Callable[[Quantity | None], Nodes]) ->
     """Describe one thing about bars; ``known`` names an amount, or says that it is not known yet.
 
     >>> from onewhole.notations.sentences.text import text_of
-    >>> text_of(bar_told(EqualParts(4), lambda amount: ()))
+    >>> text_of(bar_told(EqualInBar(4), lambda amount: ()))
     '4 partes iguales.'
     """
     match each:
         case BarNumber(number):
             return told("barra", bare(number))
-        case EqualParts(count):
+        case EqualInBar(count):
             return told(
                 "partes iguales: no se sabe cuántas" if count is None else (Counted(count, EQUAL_PART),)
             )

@@ -15,7 +15,7 @@ from onewhole.number.unit import Kind, Unit
 from onewhole.pictures.bar_description import (
     BarNumber,
     EachPart,
-    EqualParts,
+    EqualInBar,
     Lacking,
     SidesAndArea,
     SomeParts,
@@ -181,7 +181,7 @@ def _told(each: Description, words: ClassWords) -> Sentences:
         case WholeAmount(whole):
             return told("en total:", _known(whole, words))
         case (
-            BarNumber() | EqualParts() | EachPart() | SomeParts() | Lacking() | TimesAsLong() | SidesAndArea()
+            BarNumber() | EqualInBar() | EachPart() | SomeParts() | Lacking() | TimesAsLong() | SidesAndArea()
         ):
             return bar_told(each, lambda amount: _known(amount, words))
         case PartAmount(part):
