@@ -16,7 +16,7 @@ from onewhole.notations.text import text
 from onewhole.number.quantity import Quantity
 from onewhole.pictures.bar import DIGITS
 from onewhole.pictures.bar_rows import room_across
-from onewhole.pictures.caption import Groups
+from onewhole.pictures.caption import Count, Groups
 from onewhole.pictures.limits import NotDrawnError
 from onewhole.pictures.scene import Box, Look, Scene, Stroke, Words
 from onewhole.pictures.story_bar import story_scenes
@@ -141,7 +141,7 @@ def _check_room(scene: Scene, typed: str) -> None:
     places = [
         (one.x - half, one.x + half, one.y - DIGITS, one.y + DIGITS)
         for one in _words(scene).values()
-        if (half := (room_across(one.caption) - 2) / 2)
+        if not isinstance(one.caption, Count) and (half := (room_across(one.caption) - 2) / 2)
     ]
     for left, right, top, foot in places:
         assert 0 <= left < right <= scene.width, typed

@@ -1,5 +1,7 @@
 """Where the bars of a story stand, and how a story is known by its words."""
 
+from typing import Any
+
 import pytest
 
 from onewhole.desk.walkthrough.lesson import lesson
@@ -12,12 +14,21 @@ from onewhole.statements.gap import HOLE
 from onewhole.statements.reading import read_statement
 from onewhole.walkthroughs.cue import Draw
 from onewhole.walkthroughs.script import script
+from onewhole.writers.printed import Printed
 from onewhole.writers.pupil_page import pupil_page
 from onewhole.writers.tactile_page import tactile_pages
 from onewhole.writers.workings_page import workings_page
 from tests.kit.how_much import sample
 from tests.kit.sheets import worked_sheet
 from tests.kit.stories import TOLD, TRAIL
+
+
+def listed(page: Printed, name: str) -> list[Any]:
+    """What a page has of a sort, in order."""
+    found = page.data[name]
+    assert isinstance(found, list)
+    return found
+
 
 RED = story(read_statement("52 - 27"), structure=Structure.COMPARE).words
 SHEET = f"{{}}\n1. 52 - 27 | {RED}\n2. 7 2/6 - 3 5/6\n"
@@ -42,7 +53,7 @@ def test_other_words_are_not_taken_for_ours() -> None:
 def test_a_problem_without_words_has_no_bars() -> None:
     """The bars belong to the story."""
     worked = worked_sheet(SHEET.format("title: Kites\n"))
-    first, second = (story_picture(one, worked.header) for one in worked.problems)
+    first, second = [story_picture(one, worked.header) for one in worked.problems]
     assert first is not None
     assert second is None
     captions = [one.shape.caption for one in first.blank.pieces if isinstance(one.shape, Words)]
@@ -53,7 +64,7 @@ def test_a_problem_without_words_has_no_bars() -> None:
 def test_the_setting_holds_for_workings_film_and_raised_lines(setting: str, shown: bool) -> None:
     """Shown before the lines of the story alone, or nowhere."""
     worked = worked_sheet(SHEET.format(f"{setting}\n"))
-    first, second = workings_page(worked).data["problems"]
+    first, second = listed(workings_page(worked), "problems")
     assert ("bars" in first, "bars" in second) == (shown, False)
     if shown:
         assert first["bars"]["alt"].endswith("The difference: not known yet.")
@@ -70,7 +81,7 @@ def test_the_setting_holds_for_workings_film_and_raised_lines(setting: str, show
 def test_a_pupil_has_the_bars_where_the_teacher_wants_them() -> None:
     """Beside stories alone, with a blank and without the answer."""
     worked = worked_sheet(SHEET.format("picture: bar for stories\n"))
-    first, second = (item for item in pupil_page(worked).data["items"] if item["kind"] == "problem")
+    first, second = listed(pupil_page(worked), "items")
     assert first["picture"]["words"] == "The ? is what you find."
     assert "25" not in first["picture"]["alt"]
     assert ">25<" not in first["picture"]["svg"]

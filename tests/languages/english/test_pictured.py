@@ -10,6 +10,15 @@ from onewhole.notations.sentences.text import text_of
 from onewhole.number.ladder import decimal, measure, mixed, places
 from onewhole.number.quantity import Quantity, whole
 from onewhole.number.unit import ONE, Unit
+from onewhole.pictures.bar_description import (
+    BarNumber,
+    EachPart,
+    EqualInBar,
+    Lacking,
+    SidesAndArea,
+    SomeParts,
+    TimesAsLong,
+)
 from onewhole.pictures.caption import Count
 from onewhole.pictures.description import (
     Compared,
@@ -86,6 +95,18 @@ STRIPS = Quantity(decimal(1, 1), (5, 2))
         (Compared(Count(1, SIXTH), Count(1, ONE)), "1 sixth is less than 1 strip."),
         (WholeAmount(_sixths(7, 2)), "In all: 7 strips and 2 sixths."),
         (PartAmount(None), "One part: not known yet."),
+        (BarNumber(2), "Bar 2."),
+        (EqualInBar(4), "4 equal parts."),
+        (EqualInBar(None), "Equal parts: not known how many."),
+        (EachPart(whole(21)), "Each part: 21 strips."),
+        (SomeParts(3, None), "3 of these parts: not known yet."),
+        (Lacking(_sixths(1, 2)), "The difference: 1 strip and 2 sixths."),
+        (TimesAsLong(None), "Times as long as the next bar: not known yet."),
+        (TimesAsLong(whole(3)), "Times as long as the next bar: 3."),
+        (
+            SidesAndArea(_sixths(None, 2), _sixths(None, 3), None),
+            "A rectangle. One side: 2 sixths. The other side: 3 sixths. Area: not known yet.",
+        ),
     ],
 )
 def test_sentences(described: Description, said: str) -> None:
