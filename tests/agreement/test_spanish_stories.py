@@ -30,7 +30,7 @@ from onewhole.statements.statement import NumberRow, Relation, Statement
 from tests.kit.how_much import sample
 from tests.kit.spanish_asked import read_story
 from tests.kit.spanish_stories import UnreadError, Whole
-from tests.kit.stories import DIVIDED, LISTED, STEPS, TOLD
+from tests.kit.stories import DIVIDED, LISTED, PLOTS, STEPS, TOLD
 
 MILK = replace(read_whole("un vaso de leche"), story=OwnStory("el club de campo", "bebe"))
 CUP = read_whole("una taza")
@@ -61,7 +61,7 @@ READ_THERE = {
     *(Structure.MEASURING_OUT, Structure.HOW_MANY_TIMES, Structure.SEVERAL_STEPS),
 }
 LESS_READ_THERE = re.compile(r"uánto menos (?:\w+ la azul que la roja|\w+ al día siguiente)\?$")
-TOLD_HERE = [one for one in TOLD if one not in {*DIVIDED, *LISTED, *STEPS}]
+TOLD_HERE = [one for one in TOLD if one not in {*DIVIDED, *LISTED, *STEPS, *PLOTS}]
 VARIED = sample(0, 1, 30)
 
 

@@ -19,6 +19,7 @@ from tests.kit.stories import (
     LISTED,
     ONE_OF_THREE,
     ORDERED,
+    PLOTS,
     PRODUCTS,
     ROUNDED,
     STEPS,
@@ -101,7 +102,7 @@ def _amounts(words: str) -> list[Fraction]:
 
 
 #: What has a reader of its own.
-OTHERS = {*THREE, *ONE_OF_THREE, *FURTHER, *DIVIDED, *LISTED, *STEPS}
+OTHERS = {*THREE, *ONE_OF_THREE, *FURTHER, *DIVIDED, *LISTED, *STEPS, *PLOTS}
 #: Sums, differences and comparisons of two.
 TWO = [one for one in TOLD if "?/" not in one and one not in OTHERS]
 #: More seeds than there are ways to tell one problem.

@@ -205,10 +205,28 @@ STEPS = (
     *(shape.format(a=a, b=b, c=c) for a, b, c in _OF_STEPS[1::2] for shape in _STEPS[1::2]),
     *("47 + 42 / 6", "47 - 42 / 6", "7 1/2 - 12 / 4", "42 / 6 x 5", "18 / 6 + 4 x (5 - 2)"),
 )
+_PLOTS = (
+    *("1/4: 2, 1/2: 3, 5/8 in: 1", "1/4: 2, 1/2: 3, 5/8: 1", "3: 2, 5: 4, 6: 1", "1/2: 2, 3/4 lb: 3"),
+    *("1/2: 1, 3/4 h: 3", "1/4: 2, 1/2 gal: 3", "1: 2, 1 1/2 m: 3", "1/4: 3, 1/2 kg: 2", "1/2: 2, 3/4 L: 1"),
+)
+_OF_PLOT = (
+    "count",
+    "count above {a}",
+    "count at most {b}",
+    "total",
+    "total at least {a}",
+    "total exactly {b}",
+)
+#: What is asked of a line plot.
+PLOTS = tuple(
+    f"plot {plot}; {ask.format(a=plot.split(':')[0], b=plot.split(', ')[1].split(':')[0])}"
+    for plot in _PLOTS
+    for ask in (*_OF_PLOT, "most", "spread", "share")
+)
 #: What is told of numbers that are neither added nor taken away.
 FURTHER = (*ORDERED, *ROUNDED, *OTHER_NAMES, *PRODUCTS, *EACH, *CLOCK_TIMES)
 #: One statement of each kind of unknown for each kind of amount, and for amounts under one.
-TOLD = (*_TWO, *THREE, *RENAMED, *ONE_OF_THREE, *FURTHER, *DIVIDED, *LISTED, *STEPS)
+TOLD = (*_TWO, *THREE, *RENAMED, *ONE_OF_THREE, *FURTHER, *DIVIDED, *LISTED, *STEPS, *PLOTS)
 
 #: With every unit in every shape of several steps, to reach every sentence.
 EVERY = (*TOLD, *(shape.format(a=a, b=b, c=c) for a, b, c in (*_OF_STEPS, *_UNITS) for shape in _STEPS))

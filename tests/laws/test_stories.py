@@ -12,6 +12,7 @@ from onewhole.findings.standard import StandardCode
 from onewhole.languages.class_words import ClassWords
 from onewhole.languages.english.word_problems.frames import FRAMES, OWN_FRAMES
 from onewhole.languages.english.words import article, measure_name, short, words_for
+from onewhole.notations.text import text
 from onewhole.number.unit import MEASURES, Kind
 from onewhole.problems.problem import Problem
 from onewhole.problems.story_asks import asked
@@ -26,6 +27,7 @@ from onewhole.sheets.standards import notes
 from onewhole.sheets.stories import Story, story
 from onewhole.sheets.worked import WorkedSheet
 from onewhole.sheets.writing import write_sheet
+from onewhole.statements.line_plot import PlotQuestion
 from onewhole.statements.reading import read_quantity, read_statement
 from onewhole.statements.statement import Statement, meaning
 from tests.kit.stories import EVERY, TOLD, TRAIL, WORDS, grouped, tellable
@@ -120,6 +122,10 @@ def reads_back(told: Story) -> None:
         assert asked(read_statement(typed)) == parts
         return
     numbers = written(told)
+    if isinstance(told.statement, PlotQuestion):
+        among = told.statement.among
+        assert [text(read_quantity(number)) for number in numbers] == ([text(among.value)] if among else [])
+        return
     if parts.asks in {Asks.TIME_BETWEEN, Asks.TIME_LATER, Asks.TIME_EARLIER}:
         assert asked(read_statement(READ_BACK[parts.asks].format(*numbers))) == parts
         return

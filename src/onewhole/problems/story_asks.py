@@ -10,11 +10,13 @@ from onewhole.number.name_wanted import NumberForm
 from onewhole.number.quantity import Quantity
 from onewhole.number.unit import Kind
 from onewhole.problems.story_of_dividing import divided
+from onewhole.problems.story_of_plots import of_plot
 from onewhole.problems.story_of_steps import of_steps, same_kind
 from onewhole.problems.story_question import Asks, StoryQuestion
 from onewhole.statements.clock_sides import between_times, time_asked
 from onewhole.statements.expression import Expression, Quotient, Sum, Term, Times
 from onewhole.statements.gap import HOLE, Gap
+from onewhole.statements.line_plot import PlotQuestion
 from onewhole.statements.listing import Listing, ListSort
 from onewhole.statements.rounding import Rounding
 from onewhole.statements.statement import (
@@ -102,6 +104,8 @@ def _asked(statement: Statement, *, shared_out: bool) -> StoryQuestion | None:
             return StoryQuestion(Asks.OTHER_FORM, (number,), form)
         case MissingNumber():
             return _missing(statement)
+        case PlotQuestion():
+            return of_plot(statement)
         case _:
             return None
 

@@ -29,6 +29,8 @@ COMPARED = frozenset({Structure.COMPARE, Structure.SMALLER_UNKNOWN, Structure.TU
 NO_BARS = frozenset(
     {
         *(Asks.WHICH, Asks.IN_ORDER, Asks.ROUNDED, Asks.RENAMED, Asks.OTHER_FORM, Asks.OTHER_UNITS),
+        *(Asks.PLOT_COUNT, Asks.PLOT_SOME, Asks.PLOT_TOTAL, Asks.PLOT_PART, Asks.PLOT_SHARE),
+        *(Asks.PLOT_MOST, Asks.PLOT_SPREAD),
         *(Asks.FACTORS, Asks.MULTIPLES, Asks.TIME_BETWEEN, Asks.TIME_LATER, Asks.TIME_EARLIER),
     }
 )

@@ -12,6 +12,7 @@ from onewhole.number.name_wanted import NumberForm
 from onewhole.number.quantity import Quantity
 from onewhole.number.unit import Kind, Unit, unit_marked
 from onewhole.statements.gap import Gap
+from onewhole.statements.line_plot import Bound
 
 
 class Asks(Enum):
@@ -57,6 +58,13 @@ class Asks(Enum):
     BOTH_SHARED = "(a + b) / n"
     LEFT_SHARED = "(a - b) / n"
     SHARE_AND_TIMES = "a / n + k x (b - c)"
+    PLOT_COUNT = "how many on a plot"
+    PLOT_SOME = "how many on a plot beside a"
+    PLOT_TOTAL = "total of a plot"
+    PLOT_PART = "total of a plot beside a"
+    PLOT_SHARE = "total of a plot shared"
+    PLOT_MOST = "most common on a plot"
+    PLOT_SPREAD = "greatest less least on a plot"
     TIME_BETWEEN = "a to b"
     TIME_LATER = "b after a"
     TIME_EARLIER = "b before a"
@@ -95,13 +103,16 @@ class StoryQuestion:
 
     ``wanted`` is the number with the gap where an amount is asked for in other pieces (7 2/6 = 6 ?/6), the
     form or the units of another name, or the unit that is rounded to. ``falling`` says of numbers that are
-    put in order that the greatest comes first.
+    put in order that the greatest comes first. Of a line plot no more is told than the value beside which
+    measurements are meant, with its ``bound``; without one, ``numbers`` has one of its values, to say what is
+    measured, and the story does not tell it: it stands on the plot.
     """
 
     asks: Asks
     numbers: tuple[Quantity, ...]
     wanted: WantedOfNumber | None = None
     falling: bool = False
+    bound: Bound | None = None
 
     @property
     def kind(self) -> Kind:
@@ -153,6 +164,10 @@ class StoryQuestion:
             case Asks.SHARE_TIMES | Asks.SHARE_AND_TIMES:
                 return False
             case Asks.TIME_BETWEEN | Asks.TIME_LATER | Asks.TIME_EARLIER:
+                return False
+            case Asks.PLOT_COUNT | Asks.PLOT_SOME | Asks.PLOT_TOTAL | Asks.PLOT_PART | Asks.PLOT_SHARE:
+                return False
+            case Asks.PLOT_MOST | Asks.PLOT_SPREAD:
                 return False
             case _:
                 assert_never(self.asks)

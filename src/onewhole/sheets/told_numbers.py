@@ -14,8 +14,9 @@ from onewhole.sentences.node import Spot
 from onewhole.sentences.typed import loosened, typed
 from onewhole.sheets.story_cues import spelt_numbers
 from onewhole.statements.expression import Over, Sum, Times, quantities
+from onewhole.statements.line_plot import PlotQuestion
 from onewhole.statements.reading import read_quantity
-from onewhole.statements.statement import AnotherName, Comparison, MissingNumber, Question
+from onewhole.statements.statement import AnotherName, Comparison, MissingNumber, Question, Statement
 
 #: What stands between the two parts of one measure: 5 feet, 2 inches.
 _JOINS = {", ", " and ", ", and "}
@@ -42,9 +43,16 @@ def untold(problem: Problem) -> tuple[Quantity, ...]:
     told |= {(Kind.NUMBER, read_quantity(one.digits).value) for one in spelt_numbers(problem.story)}
     return tuple(
         number
-        for number in numbers_of(problem.statement)
+        for number in _to_be_told(problem.statement)
         if (number.kind, number.value) not in told and say(number) not in spelt and not _named(number, plain)
     )
+
+
+def _to_be_told(statement: Statement) -> tuple[Quantity, ...]:
+    """Return the numbers that a story tells: of a line plot none of those that stand on it."""
+    if isinstance(statement, PlotQuestion):
+        return (statement.among.value,) if statement.among else ()
+    return numbers_of(statement)
 
 
 def _named(number: Quantity, plain: str) -> bool:

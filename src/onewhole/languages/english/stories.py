@@ -4,6 +4,7 @@ from collections.abc import Iterator, Mapping
 from dataclasses import replace
 from fractions import Fraction
 from string import Formatter
+from types import MappingProxyType
 from typing import assert_never
 
 from onewhole.languages.class_words import ClassWords
@@ -29,6 +30,7 @@ from onewhole.problems.story_question import StoryQuestion
 from onewhole.sentences.node import Counted, Naming, Node, Said, Thing
 from onewhole.sentences.sentence import End, Sentence, Sentences
 from onewhole.statements.gap import Gap
+from onewhole.statements.line_plot import Bound
 from onewhole.statements.wording import FromEnd, ToNearest
 
 #: What a whole is in a story when the class has not said what it calls one.
@@ -51,6 +53,18 @@ COUNTED = {
 }
 #: What stands in rows.
 SQUARES, CHAIRS = Thing("square", "squares", None), Thing("chair", "chairs", None)
+
+#: Which measurements of a line plot are meant, beside a value.
+BOUNDS: Mapping[Bound | None, Nodes] = MappingProxyType(
+    {
+        None: (),
+        Bound.EXACTLY: ("exactly",),
+        Bound.MORE: ("more than",),
+        Bound.LESS: ("less than",),
+        Bound.AT_LEAST: ("at least",),
+        Bound.AT_MOST: ("at most",),
+    }
+)
 
 
 def told_whole(words: ClassWords | None) -> ClassWords:
@@ -90,9 +104,10 @@ def story_told(frame: StoryFrame, parts: StoryQuestion, whole: ClassWords) -> Se
     same = frame.kind is Kind.NUMBER and cut
     lead = brief if same else whole
     holes = {hole for words in frame.sentences for hole in _holes(words)}
-    first = brief if "some" in holes else lead
+    first = brief if holes & {"some", "shown"} else lead
     filled = _whom(whole) | _amounts(parts, first, brief) | _unknown(parts, lead, brief)
     filled |= _wanted(parts, brief) | _factors(parts, brief) | _stuff(parts, filled, own="who" in holes)
+    filled |= {"bound": BOUNDS[parts.bound], "shown": filled.get("many_in_full", filled["much"])}
     *rest, asks = frame.sentences
     said = [one for words in rest for one in _said(words, filled, parts, lead, brief)]
     if same:
@@ -158,6 +173,7 @@ def _unknown(parts: StoryQuestion, lead: ClassWords, brief: ClassWords) -> dict[
     return {
         "some": ("some", Naming(a_whole(lead))),
         "many": ("how many", many),
+        "many_in_full": ("how many", Naming(a_whole(lead))),
         "more": ("how many more", many),
         "fewer": ("how many fewer", many),
         "are": ("are",),

@@ -5,6 +5,7 @@ from onewhole.languages.spanish.word_problems import (
     lengths,
     money,
     numbers,
+    plots,
     sharing,
     situations,
     steps,
@@ -30,6 +31,7 @@ FRAMES = frames_of(
     situations.KITES,
     sharing.KITES,
     steps.KITES,
+    plots.KITES,
 )
 
 OWN_FRAMES = frames_of(
@@ -47,4 +49,5 @@ OWN_FRAMES = frames_of(
     situations.OWN,
     sharing.OWN,
     steps.OWN,
+    plots.OWN,
 )
