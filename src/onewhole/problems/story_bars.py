@@ -47,7 +47,8 @@ def story_shape(
 
     ``structure`` is how the story is built; None where its words are the class's own: what holds for every
     story of the equation is drawn then, and nothing where that is not known (7 / 2 may be shared or measured
-    out). None too for what has no such picture: times of day, orders, other names.
+    out). None too for what has no such picture: times of day, orders, other
+    names, and where nothing is left (5 - 5), which could not be drawn.
 
     >>> from onewhole.statements.reading import read_statement
     >>> [
@@ -60,6 +61,15 @@ def story_shape(
         parts = asked(statement, shared_out=shared_out)
     except NoStoryError:
         return None
+    blank = _shape(statement, parts, structure, None)
+    if blank is None or not is_open(blank):
+        return None
+    return blank if found is None else _shape(statement, parts, structure, found)
+
+
+def _shape(
+    statement: Statement, parts: StoryQuestion, structure: Structure | None, found: RightAnswer | None
+) -> StoryShape | None:
     number = found if isinstance(found, Quantity) else None
     match parts.asks:
         case Asks.DIFFERENCE | Asks.SUM if structure in COMPARED:
