@@ -114,9 +114,8 @@ def is_open(shape: StoryShape) -> bool:
     """Say whether a blank stands anywhere."""
     match shape:
         case Bars(rows):
-            written = [
-                one for row in rows for one in (row.over, row.under, *(s.written for s in row.stretches))
-            ]
+            written = [one for row in rows for one in (row.over, row.under)]
+            written += [stretch.written for row in rows for stretch in row.stretches]
         case Rectangle(sides=sides, inside=inside):
             written = [*sides, inside]
     return HOLE in written or Groups(None) in written

@@ -13,6 +13,7 @@ from onewhole.pictures.bar_rows import (
     StretchRole,
     Written,
     blank_or,
+    is_open,
 )
 from onewhole.pictures.caption import Groups
 from onewhole.pictures.step_rows import MOST_EQUAL, equal_row, step_rows
