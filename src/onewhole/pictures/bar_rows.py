@@ -3,6 +3,7 @@
 from dataclasses import dataclass
 from enum import Enum
 from fractions import Fraction
+from typing import assert_never
 
 from onewhole.number.quantity import Quantity
 from onewhole.pictures.bar import DIGITS
@@ -118,4 +119,6 @@ def is_open(shape: StoryShape) -> bool:
             written += [stretch.written for row in rows for stretch in row.stretches]
         case Rectangle(sides=sides, inside=inside):
             written = [*sides, inside]
+        case _:
+            assert_never(shape)
     return HOLE in written or Groups(None) in written
