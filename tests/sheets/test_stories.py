@@ -227,5 +227,5 @@ def test_an_unknown_structure() -> None:
     assert refused.value.remedy == (
         "Use one of: take from, add to, put together, compare, smaller unknown, turned wording, "
         "part unknown, same amount, equal groups, times as much, area, part of, sharing, measuring out, "
-        "how many times, several steps, about how much, elapsed time."
+        "how many times, several steps, about how much, elapsed time, line plot."
     )
