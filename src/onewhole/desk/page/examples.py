@@ -56,6 +56,7 @@ _VALUES = {
     "wholes": "strips",
     "minutes": "20",
     "picture": "strip for stories",
+    "story bars": "no",
     "stories": "the trail club walks",
     "fit": "2",
     "corner marks": "windows",
