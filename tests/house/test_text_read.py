@@ -62,6 +62,8 @@ READERS = {
     "cli/verbs/papers.py": "a code and a day typed at the terminal",
     "presses/open_document.py": FILE,
     "presses/handed_zip.py": NAME,
+    "desk/exchange/roster_files.py": FILE,
+    "desk/exchange/class_lists.py": FILE,
     "presses/question_reading.py": FILE,
     "writers/questions/item.py": "a formula: the plain text of it is put in the place of another",
     "presses/answer_workbook.py": "what a sheet of a workbook may be called",

@@ -7,14 +7,15 @@ from zipfile import ZipFile
 from httpx2 import Response
 
 from tests.kit.doors import Opened
+from tests.kit.rosters import roster
 
 QUESTIONS = "/mine/1/exchange/page"
 
 
-def handed(door: Opened, address: str, content: bytes, **fields: str) -> Response:
+def handed(door: Opened, address: str, content: bytes, name: str = "file", **fields: str) -> Response:
     """What came of a form with a file."""
     data = {"csrf_token": door.csrf_token, **fields}
-    return door.client.post(address, data=data, files={"file": ("q.zip", content)}, headers=door.origin)
+    return door.client.post(address, data=data, files={name: ("q.zip", content)}, headers=door.origin)
 
 
 def test_a_page_goes_out_and_comes_back(door: Opened) -> None:
@@ -37,3 +38,16 @@ def test_a_wrong_package_is_told_beside_the_form(door: Opened) -> None:
     assert (told.status_code, "damaged, locked, or no package" in told.text) == (422, True)
     assert "Nothing was taken in." in told.text
     assert "No file was chosen" in door.post(QUESTIONS).text
+
+
+def test_a_class_list_comes_in_and_results_go_out(door: Opened) -> None:
+    """Its classes with their pupils; the results by the identifiers of the list, with a caution beside."""
+    door.post("/welcome", name="Mine", pupils="1", names="")
+    told = handed(door, "/mine/1/exchange/classes", b"PK", "list")
+    assert (told.status_code, "Nothing was taken in." in told.text) == (422, True)
+    came = handed(door, "/mine/1/exchange/classes", roster(), "list", called="Room 12")
+    assert came.status_code in {200, 303}
+    assert "Lovelace" in door.get("/mine/2/class").text
+    assert "see what your school allows" in door.get("/mine/2/exchange").text
+    refused = handed(door, "/mine/2/exchange/results", roster(), "list")
+    assert (refused.status_code, "No page was set in these days" in refused.text) == (422, True)

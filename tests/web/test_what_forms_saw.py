@@ -66,6 +66,8 @@ NEEDS_NONE = {
     "night_change.again": "adds a night, and refuses the same page on the same day",
     "page_change.copy": "adds a page",
     "class_change.copy": "adds a class",
+    "exchange.classes": "adds classes; a class that is there by its name is refused",
+    "exchange.results": "gives a file out; nothing is kept",
     "exchange.page": "keeps nothing; what it shows is saved by the Page desk",
     "class_share.give": "gives a file out; nothing is kept but a key where there was none",
     "tomorrow.ask": "adds a row",
