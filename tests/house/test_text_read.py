@@ -64,6 +64,7 @@ READERS = {
     "presses/handed_zip.py": NAME,
     "desk/exchange/roster_files.py": FILE,
     "desk/exchange/class_lists.py": FILE,
+    "desk/exchange/results_package.py": "a title goes on one line of another program's file",
     "presses/question_reading.py": FILE,
     "writers/questions/item.py": "a formula: the plain text of it is put in the place of another",
     "presses/answer_workbook.py": "what a sheet of a workbook may be called",

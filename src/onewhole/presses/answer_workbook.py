@@ -25,6 +25,8 @@ _HOW = "Type the answer just as it was written, such as 3 3/6. Leave it empty if
 HEAD = 2
 #: Widths in signs: of codes, names and answers.
 _CODES, _NAMES, _ANSWERS = 8, 22, 14
+#: The letters of a new workbook, and how high a line of them is, in points.
+_FONT, _SIZE, _LINE = "Calibri", 11, 15
 
 
 @dataclass(frozen=True, slots=True)
@@ -35,14 +37,25 @@ class ClassSheet:
     pupils: Sequence[tuple[str, str]]
 
 
-def answer_workbook(asked: Sequence[tuple[str, str]], classes: Sequence[ClassSheet], when: datetime) -> bytes:
-    """Return a workbook for the answers of classes; ``asked`` are the labels of the page with their problems.
+@dataclass(frozen=True, slots=True)
+class AskedColumn:
+    """A problem: its label, the line that is asked, and what a cell says of it while one is in it."""
+
+    label: str
+    typed: str
+    words: str
+
+
+def answer_workbook(asked: Sequence[AskedColumn], classes: Sequence[ClassSheet], when: datetime) -> bytes:
+    """Return a workbook for the answers of classes; ``asked`` are the problems of the page.
 
     Every cell for an answer is a cell of text, so that 3/8 stays 3/8, and shows its problem while one is in
     it. The codes and the labels stay in sight and are printed on every page.
 
     >>> made = answer_workbook(
-    ...     [("1", "7 2/6 - 3 5/6")], [ClassSheet("Room 12", [("K01", "")])], datetime(2026, 9, 1)
+    ...     [AskedColumn("1", "52 - 27", "52 - 27")],
+    ...     [ClassSheet("Room 12", [("K01", "")])],
+    ...     datetime(2026, 9, 1),
     ... )
     >>> from openpyxl import load_workbook
     >>> sheet = load_workbook(BytesIO(made))["Room 12"]
@@ -77,7 +90,7 @@ def _names(called: Iterator[str]) -> Iterator[str]:
 
 
 def _sheet(
-    book: "Workbook", name: str, asked: Sequence[tuple[str, str]], pupils: Sequence[tuple[str, str]]
+    book: "Workbook", name: str, asked: Sequence[AskedColumn], pupils: Sequence[tuple[str, str]]
 ) -> None:
     page = book.create_sheet(name)
     page.freeze_panes = "C3"
@@ -87,8 +100,8 @@ def _sheet(
     page.sheet_properties.pageSetUpPr.fitToPage = True
     page.print_options.gridLines = True
     rows = [
-        ("", "Problem", *(problem for _, problem in asked)),
-        ("Code", "Name", *(label for label, _ in asked)),
+        ("", "Problem", *(one.typed for one in asked)),
+        ("Code", "Name", *(one.label for one in asked)),
         *((code, called, *("" for _ in asked)) for code, called in pupils),
     ]
     for at, cells in enumerate(rows, start=1):
@@ -96,6 +109,8 @@ def _sheet(
             _cell(page, at, beside, text)
     for beside, width in enumerate((_CODES, _NAMES, *(_ANSWERS for _ in asked)), start=1):
         page.column_dimensions[column_letters(beside)].width = width
+    lines = max((-(-len(one.typed) // (_ANSWERS - 2)) for one in asked), default=1)
+    page.row_dimensions[1].height = _LINE * min(lines, 8)
     _hints(page, asked, len(rows))
 
 
@@ -112,20 +127,20 @@ def _cell(page: "Worksheet", row: int, column: int, text: str) -> None:
         left=line, right=line, top=line, bottom=Side(style="medium") if row == HEAD else line
     )
     if row <= HEAD:
-        cell.font = Font(bold=row == HEAD)
+        cell.font = Font(name=_FONT, size=_SIZE, bold=row == HEAD)
         cell.fill = PatternFill("solid", fgColor="EDEDED")
         cell.alignment = Alignment(wrap_text=True, vertical="bottom", horizontal="left")
 
 
-def _hints(page: "Worksheet", asked: Sequence[tuple[str, str]], last: int) -> None:
+def _hints(page: "Worksheet", asked: Sequence[AskedColumn], last: int) -> None:
     """Say in each column what its problem is; a very long entry is asked about."""
     from openpyxl.worksheet.datavalidation import DataValidation  # noqa: PLC0415 - as above
 
-    for beside, (label, problem) in enumerate(asked, start=3):
+    for beside, one in enumerate(asked, start=3):
         hint = DataValidation(type="textLength", operator="lessThanOrEqual", formula1="500", allow_blank=True)
         hint.showInputMessage = hint.showErrorMessage = True
-        hint.promptTitle = f"Problem {label}"[:_LONGEST_TITLE]
-        told = f"{plain_text(problem)}\n{_HOW}"
+        hint.promptTitle = f"Problem {one.label}"[:_LONGEST_TITLE]
+        told = f"{plain_text(one.words)}\n{_HOW}"
         hint.prompt = told if len(told) <= _LONGEST_HINT else f"{told[: _LONGEST_HINT - 1]}…"
         hint.errorStyle, hint.errorTitle = "warning", "A long answer"
         hint.error = "More than 500 signs are not read."

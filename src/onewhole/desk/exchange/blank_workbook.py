@@ -5,7 +5,7 @@ from datetime import datetime
 
 from onewhole.desk.classes.class_records import MOST_PUPILS, night_page, room, rooms
 from onewhole.errors import InputError
-from onewhole.presses.answer_workbook import ClassSheet, answer_workbook
+from onewhole.presses.answer_workbook import AskedColumn, ClassSheet, answer_workbook
 from onewhole.problems.problem import Problem
 from onewhole.sheets.document import Sheet
 from onewhole.store.opening import Store
@@ -43,6 +43,6 @@ def class_of(pupils: int) -> ClassSheet:
     return ClassSheet("Answers", [(f"K{number:02}", "") for number in range(1, pupils + 1)])
 
 
-def _asked(problems: Sequence[Problem]) -> list[tuple[str, str]]:
-    """Return the labels of problems, each with what is asked; of a word problem its words."""
-    return [(one.label, one.story or one.typed) for one in problems]
+def _asked(problems: Sequence[Problem]) -> list[AskedColumn]:
+    """Return the columns of problems; the hint of a word problem is its words."""
+    return [AskedColumn(one.label, one.typed, one.story or one.typed) for one in problems]

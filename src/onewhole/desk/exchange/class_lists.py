@@ -4,8 +4,8 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from datetime import datetime
 
-from onewhole.desk.classes.class_list import MOST_PUPILS, name_seen, new_class
-from onewhole.desk.classes.class_records import Classroom
+from onewhole.desk.classes.class_list import name_seen, new_class
+from onewhole.desk.classes.class_records import MOST_PUPILS, Classroom
 from onewhole.desk.exchange.roster_files import LARGEST, RosterPackage, RosterRow, is_roster, roster_package
 from onewhole.desk.marking.handed_table import table_in_file
 from onewhole.errors import InputError
