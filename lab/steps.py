@@ -32,6 +32,7 @@ from onewhole.number.quantity import NotOnLadderError, Quantity, usual, whole
 from onewhole.problems.numbers import numbers_of, with_numbers
 from onewhole.problems.problem import Problem
 from onewhole.statements.expression import Expression, WithRemainder, value
+from onewhole.statements.factor_question import FactorQuestion, WordAnswer
 from onewhole.statements.listing import Listing
 from onewhole.statements.rounding import Rounding
 from onewhole.statements.statement import (
@@ -253,6 +254,9 @@ def _one_off(pen: Pen, work: Work, at: int) -> Work:
     if isinstance(work.wrote, Relation):
         return replace(work, wrote=pen.chance.choice([sign for sign in Relation if sign is not work.wrote]))
     asked, says = work.lines[0].says, work.lines[at].says
+    if isinstance(work.wrote, WordAnswer) and isinstance(asked, FactorQuestion):
+        others = [word for word in asked.choices if word is not work.wrote]
+        return replace(work, wrote=pen.chance.choice(others))
     if isinstance(work.wrote, NumberRow) and isinstance(asked, Listing):
         return replace(work, wrote=list_slipped(asked, work.wrote, at, pen.chance))
     if isinstance(work.wrote, NumberRow):
@@ -326,6 +330,8 @@ def _out_of_the_air(pen: Pen, statement: Statement) -> Outcome:
     """Return a number of the usual look that nothing leads to, or any sign, or any order."""
     if isinstance(statement, Comparison):
         return pen.chance.choice(list(Relation))
+    if isinstance(statement, FactorQuestion):
+        return pen.chance.choice(statement.choices)
     if isinstance(statement, Listing):
         return any_list(statement, pen.chance)
     if isinstance(statement, Ordering):

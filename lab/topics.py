@@ -284,6 +284,7 @@ TOPICS: Mapping[str, OtherTopic] = {
     "sharing mixed numbers, decimals and measures": OtherTopic(("V08", "V09", "V10"), divided_units),
     "several steps": OtherTopic(ideas_of(Topic.STEPS), steps),
     "factors and multiples": OtherTopic(ideas_of(Topic.LISTS), listed),
+    "prime or composite, a multiple or not": OtherTopic(ideas_of(Topic.PRIMES), WishedSkill.PRIMES, TWENTY),
     "clock times": OtherTopic(_ON_THE_CLOCK, _clock_times),
     "line plots": OtherTopic(ideas_of(Topic.PLOTS), _line_plots, TWENTY),
     "stories": OtherTopic(_IN_STORIES, stories, TWENTY),

@@ -176,6 +176,7 @@ READERS = {
     "statements/form_words.py": "a typed list of wordings",
     "statements/clock_sides.py": SHEET,
     "statements/numerals.py": SHEET,
+    "statements/factor_reading.py": SHEET,
     "statements/listing_reading.py": SHEET,
     "statements/ordering_reading.py": SHEET,
     "statements/plot_reading.py": SHEET,

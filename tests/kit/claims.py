@@ -12,7 +12,6 @@ from itertools import accumulate
 
 from onewhole.number.quantity import Quantity
 from onewhole.statements.expression import Quotient, Sum, Times, quantities, value
-from onewhole.statements.listing import Listing
 from onewhole.statements.rounding import Rounding
 from onewhole.statements.statement import (
     Comparison,
@@ -26,6 +25,7 @@ from onewhole.working.line import WholeLine
 from tests.kit.column_claims import COLUMN_CLAIMS
 from tests.kit.comparing_claims import COMPARING_CLAIMS
 from tests.kit.dividing_claims import DIVIDING_CLAIMS
+from tests.kit.factor_claims import claims_in_words
 from tests.kit.heard import (
     COUNTS,
     Heard,
@@ -38,7 +38,6 @@ from tests.kit.heard import (
     sides,
     spoken,
 )
-from tests.kit.listing_claims import LISTING_CLAIMS
 from tests.kit.naming_claims import NAMING_CLAIMS
 from tests.kit.ordering_claims import ORDERING_CLAIMS
 from tests.kit.plot_claims import led_to, of_plot
@@ -62,8 +61,8 @@ def true(sentence: str, heard: Heard) -> str | None:
 def _claims(heard: Heard) -> dict[str, Reads]:
     if isinstance(heard.item.statement, Rounding):
         return ROUNDING_CLAIMS | {said: holds for said, holds in CLAIMS.items() if said in _OF_ANY}
-    if isinstance(heard.item.statement, Listing):
-        return LISTING_CLAIMS | {said: CLAIMS[said] for said in _OF_ANY}
+    if (in_words := claims_in_words(heard)) is not None:
+        return in_words | {said: CLAIMS[said] for said in _OF_ANY}
     if isinstance(heard.item.statement, Ordering):
         kept = [said for said in CLAIMS if said in _OF_ANY or " than " in said or "both" in said]
         return ORDERING_CLAIMS | COMPARING_CLAIMS | {said: CLAIMS[said] for said in kept}

@@ -14,6 +14,7 @@ from typing import assert_never
 from onewhole.number.quantity import Quantity
 from onewhole.number.unit import Kind
 from onewhole.statements.expression import Expression, InBrackets, Over, Quotient, Sum, Times, WithRemainder
+from onewhole.statements.factor_question import FactorQuestion
 from onewhole.statements.gap import HOLE, Gap
 from onewhole.statements.line_plot import Bound, PlotAsk, PlotQuestion
 from onewhole.statements.listing import Listing
@@ -111,9 +112,20 @@ def keeps(says: LineContent, wanted: Fraction | str | tuple[Fraction, ...]) -> b
         return isinstance(wanted, Fraction) and true_with(says, wanted)
     if isinstance(says, Rounding):
         return rounded(says) == wanted
+    if isinstance(says, FactorQuestion):
+        return says.gives is None or worded(says) == says.gives.value == wanted
     if isinstance(says, PlotQuestion):
         return plotted(says) == wanted
     return amount(says) == wanted
+
+
+def worded(asked: FactorQuestion) -> str:
+    """Say by trial, one number after another, whether a number is prime, or is counted to by another."""
+    number = asked.number.parts
+    if asked.step is not None:
+        return "yes" if number in range(0, number + 1, asked.step.parts) else "no"
+    many = sum(1 for first in range(1, number + 1) if number in range(first, number + 1, first))
+    return {1: "neither", 2: "prime"}.get(many, "composite")
 
 
 def plotted(asked: PlotQuestion) -> Fraction:

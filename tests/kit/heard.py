@@ -10,9 +10,9 @@ from onewhole.languages.class_words import ClassWords
 from onewhole.languages.english.words import count_words
 from onewhole.number.quantity import Quantity, with_mark
 from onewhole.number.unit import Kind, unit_marked
+from onewhole.statements.asked_in_words import AskedInWords
 from onewhole.statements.expression import Expression, kind, quantities, value
 from onewhole.statements.line_plot import PlotQuestion
-from onewhole.statements.listing import Listing
 from onewhole.statements.rounding import Rounding
 from onewhole.statements.statement import (
     AnotherName,
@@ -124,7 +124,7 @@ def line_of(read: Statement) -> LineContent:
     match read:
         case Question(amount) | AnotherName(amount):
             return amount
-        case Comparison() | Ordering() | MissingNumber() | Rounding() | Listing() | PlotQuestion():
+        case Comparison() | Ordering() | MissingNumber() | Rounding() | AskedInWords():
             return read
 
 
@@ -166,8 +166,8 @@ def sides(says: LineContent) -> tuple[Expression, ...]:
             return says.rest, *(part for part, _ in says.beside)
         case PlotQuestion(plot, _, among):
             return *(one for one, _ in plot.marks), *((among.value,) if among else ())
-        case Listing(_, number, most):
-            return (number,) if most is None else (number, most)
+        case AskedInWords():
+            return says.numbers
         case Rounding(number, _, between, gives):
             return number, *(between or ()), *((gives,) if gives else ())
         case _:

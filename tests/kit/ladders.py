@@ -9,6 +9,7 @@ from onewhole.number.ladder import Style
 from onewhole.number.quantity import Quantity, whole
 from onewhole.number.unit import ONE, Unit, unit_marked
 from onewhole.sentences.node import Counted, Naming, Node, Said, Thing
+from onewhole.statements.asked_in_words import AskedInWords
 from onewhole.statements.expression import (
     Expression,
     InBrackets,
@@ -22,7 +23,6 @@ from onewhole.statements.expression import (
 )
 from onewhole.statements.gap import Gap
 from onewhole.statements.line_plot import PlotQuestion
-from onewhole.statements.listing import Listing
 from onewhole.statements.rounding import Rounding
 from onewhole.statements.statement import (
     AnotherName,
@@ -87,6 +87,11 @@ TYPED = {
     "factors and multiples": (
         "factors of 12; factors of 36; factors of 7; multiples of 7 to 30; multiples of 6 to 30; "
         "multiples of 9 to 60"
+    ),
+    "prime or composite, a multiple or not": (
+        "is 15 prime or composite; is 2 prime or composite; is 1 prime or composite; "
+        "is 51 prime or composite; "
+        "is 91 prime or composite; is 37 prime or composite; is 84 a multiple of 7; is 26 a multiple of 3"
     ),
     "line plots": (  # no blank behind the semicolon of a plot: one stands between two problems
         "plot 1/4: 2, 1/2: 3, 3/4: 1;total; plot 1/4: 2, 1/2: 3, 3/4 in: 1;count; plot 2: 3, 5: 1;most; "
@@ -243,8 +248,8 @@ class Belongings:
                 self.numbers |= {count for _, count in says.plot.marks} | {says.plot.many}
                 for part in (*sides(says), says.leads_to):
                     self._expression(part)
-            case Listing(_, number, most):
-                for quantity in (number, *((most,) if most else ())):
+            case AskedInWords():
+                for quantity in says.numbers:
                     self._quantity(quantity)
             case _:
                 self._expression(says)

@@ -181,6 +181,19 @@ CLAIMS = {
     r"§ no cabe justo en §": "",
     r"contamos de § en § hasta §": "",
     r"el siguiente es § , y ya se pasa": "",
+    # prime or composite, a multiple or not
+    r"§ por § es § , y sobran? §": "{0} times {1} is {2}, and {3} is left",
+    r"§ por § es más que §": "{0} times {1} is more than {2}",
+    r"saltamos (?:§(?: ,| y)? ?)+: ya probamos factores menores": "skip {all}: smaller factors are tried",
+    r"§ es factor de § además de § y del mismo número": (
+        "{0} is a factor of {1} besides {2} and the number itself"
+    ),
+    r"un factor mayor va con uno menor , y esos ya los probamos": "",
+    r"los únicos factores son § y §": "so the only factors are {0} and {1}",
+    r"el único factor de § es §": "the only factor of {0} is {1}",
+    r"un primo tiene dos factores": "a prime number has two factors",
+    r"si contamos de § en § , llegamos a §": "counting by {0} comes to {2}",
+    r"si contamos de § en § , pasamos de §": "counting by {0} jumps over {2}",
     # line plots
     r"sobre § hay #": "above {0} are {1}",
     r"cada marca representa el valor que está debajo": "",

@@ -21,8 +21,7 @@ from onewhole.sheets.room import (
     page_width,
 )
 from onewhole.sheets.worked import WorkedSheet
-from onewhole.statements.line_plot import PlotQuestion
-from onewhole.statements.listing import Listing
+from onewhole.statements.asked_in_words import AskedInWords
 from onewhole.statements.rounding import Rounding
 from onewhole.statements.statement import AnotherName, Comparison, MissingNumber, Ordering, Question
 from onewhole.working.strategies.table import STRATEGIES
@@ -72,7 +71,7 @@ def test_every_working_fits_the_box_left_for_it(strategy: object, size: Print) -
                 lines = [f"= {line}" for line in lines]
             case Comparison():
                 lines = [line.replace("?", "=") for line in lines]
-            case MissingNumber() | Ordering() | Rounding() | Listing() | PlotQuestion():
+            case MissingNumber() | Ordering() | Rounding() | AskedInWords():
                 pass
         measured = [second_road(line) for line in lines]
         inner = (box.width_mm - FRAME_MM) / SCALE[size]

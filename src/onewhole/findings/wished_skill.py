@@ -43,6 +43,7 @@ class WishedSkill(StrEnum):
     SEVERAL = "three numbers"
     STEPS = "several steps"
     FACTORS = "factors and multiples"
+    PRIMES = "prime numbers"
     LINE_PLOTS = "line plots"
     SHARE_PLOTS = "share on line plots"
     ROUND = "rounding"
@@ -76,6 +77,7 @@ WITHOUT_REGROUPING = frozenset(
         WishedSkill.TIMES_WHOLE,
         WishedSkill.STEPS,
         WishedSkill.FACTORS,
+        WishedSkill.PRIMES,
         WishedSkill.LINE_PLOTS,
         WishedSkill.SHARE_PLOTS,
         WishedSkill.TIMES_LONG,

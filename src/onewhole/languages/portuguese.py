@@ -17,6 +17,7 @@ from onewhole.problems.needs import Operation
 from onewhole.sentences.node import Thing
 from onewhole.statements.line_plot import Bound, PlotAsk
 from onewhole.statements.row import Sign
+from onewhole.statements.wording import FactorWords, Phrase
 
 _SMALL = (
     "zero", "um", "dois", "três", "quatro", "cinco", "seis", "sete", "oito", "nove", "dez", "onze", "doze",
@@ -116,6 +117,14 @@ _NUMBERS = NumberTables(
     asks_order="coloque em ordem",
     asks_factors="fatores de",
     asks_multiples="múltiplos de",
+    of_factors={
+        Phrase.PRIME_OR_COMPOSITE: "primo ou composto:", Phrase.MULTIPLE_OF: "múltiplo de",
+        FactorWords.OR_NOT: "ou não:", FactorWords.IS_PRIME: "é primo",
+        FactorWords.IS_COMPOSITE: "é composto", FactorWords.IS_NEITHER: "não é primo nem composto",
+        FactorWords.IS_MULTIPLE_OF: "é múltiplo de", FactorWords.NO_MULTIPLE_OF: "não é múltiplo de",
+        FactorWords.PRIME: "primo", FactorWords.COMPOSITE: "composto",
+        FactorWords.NEITHER: "nem primo nem composto", FactorWords.YES: "sim", FactorWords.NO: "não",
+    },
     asks_of_plot={
         PlotAsk.COUNT: "ache quantos são ao todo", PlotAsk.TOTAL: "ache o total",
         PlotAsk.SHARE: "ache quanto cada um tem se o total é repartido por igual",

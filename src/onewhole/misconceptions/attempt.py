@@ -1,7 +1,6 @@
 """A problem worked with a wrong step, not yet judged: it may still come out right by luck."""
 
 from dataclasses import dataclass
-from fractions import Fraction
 
 from onewhole.errors import OnewholeError
 from onewhole.number.impossible import Impossible
@@ -9,12 +8,13 @@ from onewhole.number.ladder import Ladder
 from onewhole.number.quantity import Quantity, trimmed
 from onewhole.number.with_minus import WithMinus
 from onewhole.statements.expression import Expression, WithRemainder, value
+from onewhole.statements.factor_question import WordAnswer
 from onewhole.statements.statement import Comparison, Meaning, NumberRow, Relation
 from onewhole.working.line import Line, LineContent, kept
 from onewhole.working.pair_state import PairState
 
 #: What a child can write as an answer.
-Outcome = Quantity | Impossible | WithMinus | Relation | NumberRow | WithRemainder
+Outcome = Quantity | Impossible | WithMinus | Relation | NumberRow | WithRemainder | WordAnswer
 
 
 class BelowZeroError(OnewholeError, ValueError):
@@ -55,7 +55,7 @@ def line_claim(says: LineContent) -> Meaning:
     return kept(says)
 
 
-def answer_claim(outcome: Outcome) -> Fraction | Relation | tuple[Fraction, ...] | None:
+def answer_claim(outcome: Outcome) -> Meaning | None:
     """Return what an answer claims, or None when it has no value.
 
     >>> answer_claim(Impossible(3, 3)) is None
@@ -68,7 +68,7 @@ def answer_claim(outcome: Outcome) -> Fraction | Relation | tuple[Fraction, ...]
             return None
         case WithRemainder():
             return value(outcome)
-        case Relation():
+        case Relation() | WordAnswer():
             return outcome
         case NumberRow():
             return outcome.values

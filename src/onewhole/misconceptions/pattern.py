@@ -39,6 +39,7 @@ class Topic(Enum):
     SEVERAL = "three numbers and more"
     STEPS = "several steps"
     LISTS = "factors and multiples"
+    PRIMES = "prime or composite, a multiple or not"
     PRODUCTS = "whole numbers and fractions multiplied"
     QUOTIENTS = "dividing"
     PLOTS = "line plots"

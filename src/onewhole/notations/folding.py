@@ -10,7 +10,7 @@ from onewhole.number.digits import in_digits, named_places
 from onewhole.number.ladder import Style
 from onewhole.number.quantity import Quantity
 from onewhole.statements.row import Piece, Sign, row
-from onewhole.statements.wording import FromEnd, OfPlot, ToNearest
+from onewhole.statements.wording import OfPlot, WordsBehind
 from onewhole.statements.writable import Writable
 
 #: A piece of a line, or one named place of a number in place words: "3 hundreds".
@@ -72,7 +72,7 @@ def chunks(thing: Writable, where: Break, language: Language = ENGLISH) -> tuple
                 continue
             case Sign() if depth <= deepest and found[-1]:
                 found.append([])
-            case ToNearest() | FromEnd() if where is Break.PLACE:
+            case WordsBehind() if where is Break.PLACE:
                 found += [[part] for part in language.line.wording(piece)]
                 continue
             case OfPlot() if where is Break.PLACE:
@@ -81,7 +81,7 @@ def chunks(thing: Writable, where: Break, language: Language = ENGLISH) -> tuple
                 found += [[part] for part in others]
                 found.append([])
                 continue
-            case ToNearest() | FromEnd():
+            case WordsBehind():
                 found.append([])
             case Quantity() if where is Break.PLACE and _in_place_words(piece):
                 first, *others = _place_words(piece, language)

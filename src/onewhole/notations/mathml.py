@@ -17,7 +17,13 @@ from onewhole.number.with_minus import WithMinus
 from onewhole.statements.expression import Over
 from onewhole.statements.gap import HOLE, Gap
 from onewhole.statements.row import Blanks, Part, Piece, Sign, row
-from onewhole.statements.wording import FromEnd, OfPlot, Phrase, ToNearest, Wording
+from onewhole.statements.wording import (
+    FactorWords,
+    OfPlot,
+    Wording,
+    WordsBefore,
+    WordsBehind,
+)
 from onewhole.statements.writable import Writable
 
 NAMESPACE = "http://www.w3.org/1998/Math/MathML"
@@ -100,7 +106,7 @@ def _element(piece: Piece, language: Language) -> Element:
             if piece is Sign.WHICH:
                 sign.set("intent", blank)
             return sign
-        case Phrase() | ToNearest() | FromEnd() | OfPlot():
+        case WordsBefore() | WordsBehind():
             return _words(piece, language)
         case Quantity():
             return _quantity(piece, language)
@@ -201,10 +207,11 @@ def _named(pairs: Iterable[tuple[Part, str]], blank: str) -> Element:
 def _words(words: Wording, language: Language) -> Element:
     """Write words of a line, with a capital where they begin it; blanks that keep their width part them."""
     match words:
-        case Phrase() | OfPlot():
+        case WordsBefore():
             return _leaf("mtext", f"{language.line.wordings(words).capitalize()}{NO_BREAK}")
-        case ToNearest() | FromEnd():
-            return _leaf("mtext", f"{NO_BREAK}{language.line.wordings(words)}")
+        case WordsBehind():
+            follows = NO_BREAK if isinstance(words, FactorWords) and words.between else ""
+            return _leaf("mtext", f"{NO_BREAK}{language.line.wordings(words)}{follows}")
         case _:
             assert_never(words)
 

@@ -17,7 +17,10 @@ from onewhole.number.with_minus import WithMinus
 from onewhole.statements.gap import HOLE, Gap
 from onewhole.statements.line_plot import LinePlot, PlotQuestion
 from onewhole.statements.row import Blanks, FlatPiece, Part, Sign, flat
-from onewhole.statements.wording import FromEnd, OfPlot, Phrase, ToNearest
+from onewhole.statements.wording import (
+    WordsBefore,
+    WordsBehind,
+)
 from onewhole.statements.writable import Writable
 
 _THREE = 3
@@ -110,7 +113,7 @@ def _spelt(piece: FlatPiece, spell: Spell, said: LineWords) -> str:
             return f" {said.until} "
         case Sign():
             return _CLOSE_UP.get(piece, f" {piece.value} ")
-        case Phrase() | ToNearest() | FromEnd() | OfPlot():
+        case WordsBefore() | WordsBehind():
             return f" {said.wordings(piece)} "
         case Quantity():
             return _quantity(piece, spell, said)

@@ -23,7 +23,12 @@ from onewhole.number.with_minus import WithMinus
 from onewhole.statements.expression import Over
 from onewhole.statements.gap import HOLE, Gap
 from onewhole.statements.row import Blanks, Number, Part, Sign, row
-from onewhole.statements.wording import FromEnd, OfPlot, Phrase, ToNearest
+from onewhole.statements.wording import (
+    FactorWords,
+    OfPlot,
+    Phrase,
+    WordsBehind,
+)
 from onewhole.statements.writable import Writable
 
 #: The gap between the two parts of a measure.
@@ -86,8 +91,9 @@ def _piece(piece: Bit, language: Language) -> str:
         case OfPlot():
             first, *others = language.line.wording(piece)
             return " ".join((f'"{first.capitalize()}"', *(f'fold "{part}"' for part in others)))
-        case ToNearest() | FromEnd():
-            return " ".join(f'fold "{part}"' for part in language.line.wording(piece))
+        case WordsBehind():
+            words = " ".join(f'fold "{part}"' for part in language.line.wording(piece))
+            return f"{words} fold" if isinstance(piece, FactorWords) and piece.between else words
         case Over(above, below):
             return f"frac({typst_math(above, language)}, {typst_math(below, language)})"
         case _:

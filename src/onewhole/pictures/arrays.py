@@ -4,13 +4,14 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from fractions import Fraction
 
-from onewhole.number.quantity import whole
-from onewhole.pictures.description import PartProduct
+from onewhole.number.quantity import Quantity, whole
+from onewhole.pictures.description import Description, PartProduct, StillThere
 from onewhole.pictures.limits import LEAST_PART, NotDrawnError
 from onewhole.pictures.picture import Picture, PictureKind
 from onewhole.pictures.scene import Box, Look, Piece, Scene, Stroke, Words
+from onewhole.statements.factor_question import FactorQuestion
 from onewhole.statements.listing import Listing, ListSort
-from onewhole.working.reasons.listing import PairFound
+from onewhole.working.reasons.listing import FactorTried, OtherFactor, PairFound
 from onewhole.working.working import Working
 
 #: The width of a picture and the height of its squares at most, the room for a number beside a rectangle and
@@ -24,17 +25,24 @@ LEAST_SIDE = Fraction(9, 10)
 
 @dataclass(frozen=True, slots=True)
 class _Array:
-    """A rectangle of ``down`` rows of ``across`` squares, and where it begins from above."""
+    """A rectangle of ``down`` rows of ``across`` squares, and ``left`` squares in a row begun below it."""
 
     down: int
     across: int
-    top: Fraction
+    left: int = 0
+
+    @property
+    def rows(self) -> int:
+        """Return how many rows there are, the last one too that is only begun."""
+        return self.down + (self.left > 0)
 
 
 def arrays(working: Working) -> Picture:
     """Draw a rectangle for each pair of factors, a scene for every line; each appears when it is found.
 
-    Raises NotDrawnError for all but factors, and where one square would be too small to be seen.
+    Where a factor is tried, what is left over begins a row more: only a rectangle without it is a pair. A
+    prime keeps the rectangle of one row. Raises NotDrawnError for all but factors, multiples or not, and
+    primes, and where one square would be too small to be seen.
 
     >>> from onewhole.statements.reading import read_statement
     >>> from onewhole.working.listing import work_listing
@@ -42,45 +50,84 @@ def arrays(working: Working) -> Picture:
     >>> [piece.shape.width / piece.shape.height for piece in scene.pieces if isinstance(piece.shape, Box)]
     [Fraction(12, 1), Fraction(3, 1), Fraction(4, 3)]
     """
-    asked = working.statement
-    if not isinstance(asked, Listing) or asked.sort is not ListSort.FACTORS:
-        msg = "only factors are drawn as rectangles"
+    shown = tuple(_each_line(working))
+    every = [array for found in shown for array in found]
+    if not every:
+        msg = "only factors, and what may be one, are drawn as rectangles"
         raise NotDrawnError(msg, remedy="Choose another picture, or none.")
-    pairs = asked.pairs
-    rows = sum(first for first, _ in pairs)
-    one = min((WIDTH - BESIDE - BELOW) / asked.number.parts, TALL / rows, LARGEST)
+    rows = max(sum(array.rows for array in found) for found in shown)
+    widest = max(array.across for array in every)
+    one = min((WIDTH - BESIDE - BELOW) / widest, TALL / rows, LARGEST)
     if one < LEAST_SIDE:
         msg = "one square is too small to be seen"
         raise NotDrawnError(msg, remedy="Choose another picture, or none.")
-    placed, top = [], ABOVE
-    for first, second in pairs:
-        placed.append(_Array(first, second, top))
-        top += max(one * first, LEAST_ROW) + ABOVE + BELOW
-    found, scenes = 0, []
-    for line in working.lines:
-        found += isinstance(line.because, PairFound)
-        pieces = tuple(piece for array in placed[:found] for piece in _drawn(array, one))
-        told = tuple(_told(array) for array in placed[:found])
-        scenes.append(Scene(WIDTH, top - ABOVE, pieces, told))
+    high = max(_tops(found, one)[-1] for found in shown)
+    scenes = []
+    for found in shown:
+        drawn = zip(found, _tops(found, one), strict=False)
+        pieces = tuple(piece for array, top in drawn for piece in _drawn(array, top, one))
+        scenes.append(
+            Scene(WIDTH, high - ABOVE, pieces, tuple(told for array in found for told in _told(array)))
+        )
     return Picture(PictureKind.AREA, tuple(scenes))
 
 
-def _drawn(array: _Array, one: Fraction) -> Iterator[Piece]:
-    """Draw the rectangle with its squares, and its sides in numbers."""
+def _each_line(working: Working) -> Iterator[tuple[_Array, ...]]:
+    """Yield the rectangles that are there at each line."""
+    match working.statement:
+        case Listing(sort=ListSort.FACTORS) as asked:
+            found = 0
+            for line in working.lines:
+                found += isinstance(line.because, PairFound)
+                yield tuple(_Array(*pair) for pair in asked.pairs[:found])
+        case FactorQuestion(number, None) as asked:
+            row = _Array(1, number.parts)
+            tried: tuple[_Array, ...] = ()
+            for line in working.lines:
+                match line.because:
+                    case FactorTried(by=by) as one:
+                        tried = (_Array(by, one.times, one.left),)
+                    case OtherFactor():
+                        pass
+                    case _:
+                        tried = ()
+                yield (row, *tried)
+        case FactorQuestion(number, Quantity() as step) if number.parts >= step.parts:
+            yield ()
+            times, left = divmod(number.parts, step.parts)
+            yield from ((_Array(times, step.parts, left),) for _ in working.lines[1:])
+        case _:
+            return
+
+
+def _tops(found: tuple[_Array, ...], one: Fraction) -> list[Fraction]:
+    """Return where each rectangle begins from above, and where another one would."""
+    tops = [ABOVE]
+    for array in found:
+        tops.append(tops[-1] + max(one * array.rows, LEAST_ROW) + ABOVE + BELOW)
+    return tops
+
+
+def _drawn(array: _Array, top: Fraction, one: Fraction) -> Iterator[Piece]:
+    """Draw the rectangle with its squares, and its sides in numbers; what is left over is hatched below."""
     name = f"{array.down}x{array.across}"
-    box = Box(BESIDE, array.top, one * array.across, one * array.down)
+    box = Box(BESIDE, top, one * array.across, one * array.down)
     yield Piece(f"array/{name}", box, Look.PLAIN)
     foot, end = box.y + box.height, box.x + box.width
     for at in range(1, array.across if one >= LEAST_PART else 1):
         yield Piece(f"column/{name}/{at}", Stroke(box.x + one * at, box.y, box.x + one * at, foot))
     for at in range(1, array.down if one >= LEAST_PART else 1):
         yield Piece(f"row/{name}/{at}", Stroke(box.x, box.y + one * at, end, box.y + one * at))
+    for at in range(array.left):
+        yield Piece(f"left/{name}/{at}", Box(box.x + one * at, foot, one, one), Look.FILLED)
     middle = max(box.x + box.width / 2, BESIDE + DIGITS / 2)
-    yield Piece(f"above/{name}", Words(middle, array.top - ABOVE / 2, whole(array.across), DIGITS))
-    beside = array.top + one * array.down / 2
+    yield Piece(f"above/{name}", Words(middle, top - ABOVE / 2, whole(array.across), DIGITS))
+    beside = top + one * array.down / 2
     yield Piece(f"beside/{name}", Words(BESIDE / 2, beside, whole(array.down), DIGITS))
 
 
-def _told(array: _Array) -> PartProduct:
+def _told(array: _Array) -> Iterator[Description]:
     first, second = whole(array.down), whole(array.across)
-    return PartProduct(first, second, whole(array.down * array.across))
+    yield PartProduct(first, second, whole(array.down * array.across))
+    if array.left:
+        yield StillThere((whole(array.left),))

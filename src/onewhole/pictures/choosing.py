@@ -55,7 +55,9 @@ from onewhole.pictures.unpictured import (
     TooMuchForBlocks,
     Unpictured,
 )
+from onewhole.statements.asked_in_words import AskedInWords
 from onewhole.statements.expression import quantities
+from onewhole.statements.factor_question import FactorQuestion
 from onewhole.statements.line_plot import PlotQuestion
 from onewhole.statements.listing import Listing, ListSort
 from onewhole.statements.rounding import Rounding
@@ -173,7 +175,7 @@ def _order(working: Working) -> tuple[PictureKind, ...]:
         )
     if _in_steps(working):
         return OF_STEPS
-    if isinstance(working.statement, Listing):
+    if isinstance(working.statement, Listing | FactorQuestion):
         return (PictureKind.AREA, PictureKind.LINE)
     first = [PictureKind.BAR, PictureKind.COLUMNS, PictureKind.AREA, PictureKind.RULER]
     asked = _asked(working)
@@ -203,11 +205,11 @@ def _asked(working: Working) -> tuple[Quantity, ...]:
             return (*quantities(left), *quantities(right))
         case Ordering(parts):
             return parts
-        case PlotQuestion():
-            return quantities(working.statement.leads_to)
+        case AskedInWords():
+            return quantities(working.statement.about)
         case MissingNumber(rest):
             return quantities(rest)
-        case Rounding(number) | Listing(_, number):
+        case Rounding(number):
             return (number,)
         case _:
             assert_never(working.statement)
@@ -262,7 +264,9 @@ def _in_steps(working: Working) -> bool:
 
 def _of_factors(working: Working) -> bool:
     asked = working.statement
-    return isinstance(asked, Listing) and asked.sort is ListSort.FACTORS
+    return isinstance(asked, FactorQuestion) or (
+        isinstance(asked, Listing) and asked.sort is ListSort.FACTORS
+    )
 
 
 def _times_a_sum(working: Working) -> bool:

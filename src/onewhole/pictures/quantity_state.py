@@ -12,9 +12,8 @@ from onewhole.number.ladder import Style
 from onewhole.number.quantity import Quantity
 from onewhole.number.unit import ONE, Kind, Unit
 from onewhole.pictures.limits import NotDrawnError
+from onewhole.statements.asked_in_words import AskedInWords
 from onewhole.statements.expression import Expression, Over, Sum, Term, Times, kind, plus, quantities, value
-from onewhole.statements.line_plot import PlotQuestion
-from onewhole.statements.listing import Listing
 from onewhole.statements.rounding import Rounding
 from onewhole.statements.statement import (
     AnotherName,
@@ -197,7 +196,7 @@ def whole_unit(working: Working) -> Unit:
 def state_of(line: Line, whole: Unit, before: QuantityState | None) -> QuantityState | None:
     """Return the state at one line, after the state ``before``; None where nothing changes."""
     says = line.says
-    if isinstance(line.because, SAID_ONLY) or isinstance(says, Rounding | Listing | PlotQuestion):
+    if isinstance(line.because, SAID_ONLY) or isinstance(says, Rounding | AskedInWords):
         return None
     if isinstance(says, Comparison):
         return None if before and len(before.heaps) != PAIR else _compared(line, says, whole, before)
@@ -256,10 +255,10 @@ def _sides(says: LineContent) -> tuple[Expression, ...]:
             return parts
         case MissingNumber():
             return (says.rest,)
-        case Rounding(number) | Listing(_, number):
+        case Rounding(number):
             return (number,)
-        case PlotQuestion():
-            return (says.leads_to,)
+        case AskedInWords():
+            return (says.about,)
         case _:
             return (says,)
 

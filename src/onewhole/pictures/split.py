@@ -12,9 +12,8 @@ from onewhole.pictures.description import CutInto, Description, Gathered, Makes,
 from onewhole.pictures.limits import NotDrawnError
 from onewhole.pictures.picture import Picture, PictureKind
 from onewhole.pictures.scene import Piece, Scene, Stroke, Words
+from onewhole.statements.asked_in_words import AskedInWords
 from onewhole.statements.expression import Expression, Quotient, Sum
-from onewhole.statements.line_plot import PlotQuestion
-from onewhole.statements.listing import Listing
 from onewhole.statements.rounding import Rounding
 from onewhole.statements.statement import Comparison, MissingNumber, NumberRow, Ordering
 from onewhole.working.line import Line
@@ -105,10 +104,10 @@ def _side(line: Line) -> Expression:
             return line.says.rest
         case Ordering() | NumberRow():
             return line.says.parts[0]
-        case Rounding(number) | Listing(_, number):
+        case Rounding(number):
             return number
-        case PlotQuestion():
-            return line.says.leads_to
+        case AskedInWords():
+            return line.says.about
         case Quotient(Quantity() as shared, _):
             return shared
         case _:

@@ -15,6 +15,7 @@ from onewhole.number.unit import CENT_PLACES, DOLLAR, MEASURES, Kind
 from onewhole.problems.numbers import numbers_of
 from onewhole.statements.clock_sides import time_asked
 from onewhole.statements.expression import Expression, kind, quantities, value
+from onewhole.statements.factor_question import FactorQuestion
 from onewhole.statements.line_plot import PlotQuestion
 from onewhole.statements.listing import Listing
 from onewhole.statements.rounding import Rounding, on_rung
@@ -78,6 +79,8 @@ def answer(statement: Statement) -> RightAnswer:
             return named_as(number, wanted)
         case Listing():
             return listed(statement)
+        case FactorQuestion():
+            return statement.found
         case PlotQuestion():
             return plot_found(statement)
         case Rounding():

@@ -23,6 +23,7 @@ from onewhole.statements.expression import (
     quantities,
     value,
 )
+from onewhole.statements.factor_question import FactorQuestion
 from onewhole.statements.gap import HOLE, Gap
 from onewhole.statements.line_plot import PlotQuestion
 from onewhole.statements.listing import Listing
@@ -116,8 +117,10 @@ def needs(statement: Statement) -> Needs:
         case PlotQuestion():
             read = statement.leads_to
             return _needs((read,), {Operation.READ} | _operations(read), *_regrouped(read))
-        case Listing(_, number):
+        case Listing(number=number):
             return _needs((number,), {Operation.MULTIPLY}, 0)
+        case FactorQuestion(number=number):
+            return _needs((number,), {Operation.DIVIDE}, 0)
         case Rounding(number):
             return replace(_needs((number,), {Operation.ROUND}, 0), halfway=statement.tie)
         case _:

@@ -5,6 +5,7 @@ from dataclasses import replace
 from typing import assert_never
 
 from onewhole.number.quantity import Quantity
+from onewhole.statements.asked_in_words import AskedInWords
 from onewhole.statements.expression import (
     Expression,
     InBrackets,
@@ -17,8 +18,6 @@ from onewhole.statements.expression import (
     in_brackets,
     quantities,
 )
-from onewhole.statements.line_plot import LinePlot, PlotQuestion
-from onewhole.statements.listing import Listing
 from onewhole.statements.rounding import Rounding
 from onewhole.statements.sides import sides
 from onewhole.statements.statement import (
@@ -68,11 +67,8 @@ def with_numbers(statement: Statement, numbers: Sequence[Quantity]) -> Statement
             return replace(statement, rest=rest, beside=beside)
         case AnotherName(_, wanted):
             return AnotherName(next(supply), wanted)
-        case PlotQuestion(plot, asks, among):
-            marks = tuple((next(supply), count) for _, count in plot.marks)
-            return PlotQuestion(LinePlot(marks), asks, among)
-        case Listing(sort, _, most):
-            return Listing(sort, next(supply), None if most is None else next(supply))
+        case AskedInWords():
+            return statement.with_numbers(supply)
         case Rounding():
             return Rounding(next(supply), statement.to)
         case _:

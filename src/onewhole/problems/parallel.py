@@ -21,6 +21,7 @@ from onewhole.problems.traps import core_traps
 from onewhole.problems.twins import twin_key
 from onewhole.statements.clock_sides import as_read
 from onewhole.statements.expression import WithRemainder
+from onewhole.statements.factor_question import WordAnswer
 from onewhole.statements.gap import Gap, type_hole
 from onewhole.statements.line_plot import PlotQuestion
 from onewhole.statements.listing import Listing, NotListedError
@@ -151,7 +152,7 @@ def _model(statement: Statement) -> _Model:
 def _shape(statement: Statement) -> object:
     """Return which units the answer is written with, the sign that is the answer, or how it is ordered."""
     found = answer(statement)
-    if isinstance(found, Relation):
+    if isinstance(found, Relation | WordAnswer):
         return found
     if isinstance(statement, Listing):
         return "listed", len(found.parts) > FEW if isinstance(found, NumberRow) else 0

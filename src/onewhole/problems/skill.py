@@ -5,6 +5,7 @@ from onewhole.number.ladder import Style
 from onewhole.number.unit import Kind
 from onewhole.problems.needs import Needs, Operation, needs
 from onewhole.problems.numbers import numbers_of
+from onewhole.statements.factor_question import FactorQuestion
 from onewhole.statements.line_plot import PlotQuestion
 from onewhole.statements.listing import Listing
 from onewhole.statements.statement import Question, Statement
@@ -23,7 +24,7 @@ def skill(statement: Statement) -> Skill:
         return Skill.STEPS
     if isinstance(statement, PlotQuestion):
         return Skill.LINE_PLOTS
-    if isinstance(statement, Listing):
+    if isinstance(statement, Listing | FactorQuestion):
         return Skill.FACTORS
     if Operation.ROUND in asked.operations:
         return Skill.ROUND

@@ -13,6 +13,7 @@ from onewhole.problems.about import About, Units, about
 from onewhole.problems.needs import Needs, Operation, needs
 from onewhole.problems.numbers import numbers_of
 from onewhole.statements.expression import Expression, InBrackets, Times
+from onewhole.statements.factor_question import FactorQuestion
 from onewhole.statements.line_plot import PlotAsk, PlotQuestion
 from onewhole.statements.listing import Listing
 from onewhole.statements.statement import AnotherName, Question, Statement
@@ -41,7 +42,7 @@ def standard_code(statement: Statement, grade: int = 4, *, story: bool = False) 
         return "3.OA.B.5" if _only_multiplied(statement.asked) else "5.OA.A.1"
     if isinstance(statement, PlotQuestion):
         return _of_plot(statement, grade)
-    if isinstance(statement, Listing):
+    if isinstance(statement, Listing | FactorQuestion):
         return "4.OA.B.4"
     wanted, numbers = needs(statement), numbers_of(statement)
     found = about(statement, wanted)

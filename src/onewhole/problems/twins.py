@@ -7,9 +7,8 @@ from typing import assert_never
 
 from onewhole.number.ladder import Style, joined
 from onewhole.problems.numbers import numbers_of
+from onewhole.statements.asked_in_words import AskedInWords
 from onewhole.statements.expression import value
-from onewhole.statements.line_plot import PlotQuestion
-from onewhole.statements.listing import Listing
 from onewhole.statements.rounding import Rounding
 from onewhole.statements.statement import (
     AnotherName,
@@ -45,7 +44,7 @@ def twin_key(statement: Statement) -> Hashable:
             return "missing number", value(rest), gap, parts, statement.gap_taken
         case AnotherName(number, wanted):
             return "another name", number, wanted
-        case Listing() | PlotQuestion():
+        case AskedInWords():
             return type(statement).__name__, statement
         case Rounding(number, to):
             return "rounding", number.value, to

@@ -4,9 +4,8 @@ from dataclasses import dataclass
 
 from onewhole.number.quantity import Quantity, counted
 from onewhole.problems.needs import runs_below_zero
+from onewhole.statements.asked_in_words import AskedInWords
 from onewhole.statements.expression import Expression
-from onewhole.statements.line_plot import PlotQuestion
-from onewhole.statements.listing import Listing
 from onewhole.statements.rounding import Rounding
 from onewhole.statements.statement import (
     AnotherName,
@@ -47,7 +46,7 @@ def zeros(statement: Statement) -> Zeros:
             return _zeros(asked)
         case MissingNumber():
             return _zeros(alone_on_its_side(statement).rest)
-        case Comparison() | AnotherName() | Rounding() | Ordering() | Listing() | PlotQuestion():
+        case Comparison() | AnotherName() | Rounding() | Ordering() | AskedInWords():
             return Zeros()
 
 

@@ -19,7 +19,10 @@ from onewhole.number.with_minus import WithMinus
 from onewhole.statements.expression import Over
 from onewhole.statements.gap import HOLE, Gap, type_hole
 from onewhole.statements.row import Blanks, Piece, Sign, row
-from onewhole.statements.wording import FromEnd, OfPlot, Phrase, ToNearest
+from onewhole.statements.wording import (
+    WordsBefore,
+    WordsBehind,
+)
 from onewhole.statements.writable import Writable
 
 #: Height of one line of writing.
@@ -94,7 +97,7 @@ def _inks(piece: Piece) -> Sequence[Ink]:
     match piece:
         case Sign():
             return (_sign(piece),)
-        case Phrase() | ToNearest() | FromEnd() | OfPlot():
+        case WordsBefore() | WordsBehind():
             return [
                 Ink(sum(map(_letter, f"{part} ")), 1, breaks=at > 0)
                 for at, part in enumerate(SPOKEN.line.wording(piece))

@@ -20,6 +20,8 @@ from onewhole.problems.worked import WorkedProblem
 from onewhole.sheets.handwriting import BAR_MM, LINE_MM, written
 from onewhole.sheets.header import CornerMarks, Header, Paper, PictureSetting, Print
 from onewhole.sheets.story_pictures import story_picture
+from onewhole.statements.asked_in_words import AskedInWords
+from onewhole.statements.factor_question import FactorQuestion
 from onewhole.statements.line_plot import PlotQuestion
 from onewhole.statements.listing import Listing
 from onewhole.statements.rounding import Rounding
@@ -236,7 +238,7 @@ def _answer(worked: WorkedProblem, header: Header) -> WorkPlace:
         case Ordering() | Listing():
             rows = ceil(width / ROW_OF_NUMBERS_MM)
             width, height = min(max(width, ANSWER_MM), ROW_OF_NUMBERS_MM), rows * height
-        case Question() | Rounding() | PlotQuestion():
+        case Question() | Rounding() | PlotQuestion() | FactorQuestion():
             width = max(width, ANSWER_MM)
         case AnotherName() if over_a_line(worked.problem, header.marks):
             width = max(width, ANSWER_MM)
@@ -267,7 +269,7 @@ def over_a_line(problem: Problem, marks: CornerMarks = CornerMarks.NONE) -> bool
     (False, True)
     """
     match problem.statement:
-        case Question() | Rounding() | Ordering() | Listing() | PlotQuestion():
+        case Question() | Rounding() | Ordering() | AskedInWords():
             return True
         case MissingNumber():
             return bool(problem.story)

@@ -3,7 +3,7 @@
 Source: 3.MD.B.4, 4.MD.B.4 and 5.MD.B.2 (data in halves, fourths and eighths of a unit), CCSSM (2010).
 """
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
 from enum import Enum
 from fractions import Fraction
@@ -14,6 +14,7 @@ from onewhole.errors import InputError
 from onewhole.number.ladder import Style, mixed
 from onewhole.number.quantity import Quantity, usual, whole, with_mark
 from onewhole.number.unit import DOLLAR
+from onewhole.statements.asked_in_words import AskedInWords
 from onewhole.statements.expression import Expression, Quotient, Sum, Term, Times, minus
 
 #: Places on the axis, marks above one of them, and marks in all, at most and at least. Common practice, no
@@ -175,7 +176,7 @@ class LinePlot:
 
 
 @dataclass(frozen=True, slots=True)
-class PlotQuestion:
+class PlotQuestion(AskedInWords):
     """What is asked of a line plot: of all its measurements, or only ``among`` some of them.
 
     Raises PlotError where nothing is there to be counted or added, and where no one value is most common.
@@ -214,6 +215,21 @@ class PlotQuestion:
         }:
             msg = "what is compared with the measurements is in another unit"
             raise PlotError(msg, remedy="Write it in the unit of the measurements.")
+
+    @property
+    def numbers(self) -> tuple[Quantity, ...]:
+        """Return the values on the line, and not the one that a question names once more."""
+        return tuple(number for number, _ in self.plot.marks)
+
+    @property
+    def about(self) -> Expression:
+        """Return what is worked out when the plot is read."""
+        return self.leads_to
+
+    def with_numbers(self, supply: Iterator[Quantity]) -> "PlotQuestion":
+        """Return the same question of a plot with the next numbers of a supply as its values."""
+        marks = tuple((next(supply), count) for _, count in self.plot.marks)
+        return PlotQuestion(LinePlot(marks), self.asks, self.among)
 
     @property
     def meant(self) -> tuple[tuple[Quantity, int], ...]:

@@ -1,11 +1,13 @@
 """Every number of a kind is asked for: the factors of 36, the multiples of 7 to 50."""
 
+from collections.abc import Iterator
 from dataclasses import dataclass
 from enum import Enum
 from fractions import Fraction
 
 from onewhole.errors import InputError
 from onewhole.number.quantity import Quantity
+from onewhole.statements.asked_in_words import AskedInWords
 
 #: Factors are asked of numbers up to here: 4.OA.B.4 (CCSSM 2010) has 1 to 100, and a little more is kept.
 LARGEST = 200
@@ -25,7 +27,7 @@ class NotListedError(InputError, ValueError):
 
 
 @dataclass(frozen=True, slots=True)
-class Listing:
+class Listing(AskedInWords):
     """The factors of a number, or its multiples up to ``most``.
 
     Raises NotListedError where there are none, or too many to be written.
@@ -54,6 +56,20 @@ class Listing:
         if self.most is not None and not 1 <= self.most.parts // self.number.parts <= MOST_MULTIPLES:
             msg = f"so many multiples cannot be listed; 1 to {MOST_MULTIPLES} can"
             raise NotListedError(msg, remedy="Choose another end.")
+
+    @property
+    def numbers(self) -> tuple[Quantity, ...]:
+        """Return the number, and the end where there is one."""
+        return (self.number,) if self.most is None else (self.number, self.most)
+
+    @property
+    def about(self) -> Quantity:
+        """Return the number whose factors or multiples are listed."""
+        return self.number
+
+    def with_numbers(self, supply: Iterator[Quantity]) -> "Listing":
+        """Return the same list of the next numbers of a supply."""
+        return Listing(self.sort, next(supply), None if self.most is None else next(supply))
 
     @property
     def found(self) -> tuple[int, ...]:

@@ -4,10 +4,9 @@ from typing import assert_never
 
 from onewhole.number.quantity import Quantity
 from onewhole.number.unit import CENT, DOLLAR, Kind, KindError
+from onewhole.statements.asked_in_words import AskedInWords
 from onewhole.statements.clock_sides import between_times, has_clock, time_asked
 from onewhole.statements.expression import Sum, quantities
-from onewhole.statements.line_plot import PlotQuestion
-from onewhole.statements.listing import Listing
 from onewhole.statements.rounding import Rounding
 from onewhole.statements.sides import sides
 from onewhole.statements.statement import (
@@ -40,7 +39,7 @@ def check_clock(found: Statement) -> None:
         case Comparison(left, right, sign):
             worked = isinstance(left, Sum) and sign is Relation.EQUAL
             misplaced = not worked and (has_clock(left) or has_clock(right))
-        case MissingNumber() | AnotherName() | Rounding() | Ordering() | Listing() | PlotQuestion():
+        case MissingNumber() | AnotherName() | Rounding() | Ordering() | AskedInWords():
             misplaced = any(map(has_clock, sides(found)))
         case _:
             assert_never(found)

@@ -9,6 +9,7 @@ from onewhole.number.quantity import Quantity
 from onewhole.number.unit import Kind, KindError
 from onewhole.number.with_minus import WithMinus
 from onewhole.statements.asked_at_once import refuse_two_at_once
+from onewhole.statements.asked_in_words import AskedInWords
 from onewhole.statements.chain import Chain, Link
 from onewhole.statements.clock_sides import (
     FROM,
@@ -31,10 +32,9 @@ from onewhole.statements.expression import (
     value,
     without_brackets,
 )
+from onewhole.statements.factor_reading import factor_question
 from onewhole.statements.form_words import form_ahead, form_wanted
 from onewhole.statements.gap import Gap
-from onewhole.statements.line_plot import PlotQuestion
-from onewhole.statements.listing import Listing
 from onewhole.statements.listing_reading import listing
 from onewhole.statements.misplaced import check_clock, check_units
 from onewhole.statements.numerals import blanks, blanks_ahead, numeral, signed
@@ -75,6 +75,8 @@ def read_statement(text: str, line: int = 1, column: int = 1) -> Statement:
         return asked
     if (listed := listing(text, line, column, read_quantity)) is not None:
         return listed
+    if (worded := factor_question(text, line, column, read_quantity)) is not None:
+        return worded
     if (plotted := plot_question(text, line, column, read_quantity)) is not None:
         return _sound(plotted, Token(TokenKind.WORD, "plot", line, column))
     cursor = Cursor(tokens(without_stop(text), line, column))
@@ -359,7 +361,7 @@ def _sound(found: Statement, start: Token) -> Statement:
                 below = min(value(left), value(right)) < 0
                 relation(left, right)
                 alike_marks([unit_mark(left), unit_mark(right)])
-            case Ordering() | Listing() | PlotQuestion():
+            case Ordering() | AskedInWords():
                 pass
             case MissingNumber():
                 below = value(found.rest) < 0

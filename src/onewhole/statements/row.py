@@ -11,6 +11,7 @@ from onewhole.number.ladder import Ladder, Style
 from onewhole.number.name_wanted import NumberForm
 from onewhole.number.quantity import Quantity
 from onewhole.number.with_minus import WithMinus
+from onewhole.statements.asked_in_words import AskedInWords
 from onewhole.statements.expression import (
     Expression,
     InBrackets,
@@ -21,6 +22,7 @@ from onewhole.statements.expression import (
     Times,
     WithRemainder,
 )
+from onewhole.statements.factor_question import FactorQuestion, WordAnswer
 from onewhole.statements.gap import Gap, type_hole
 from onewhole.statements.line_plot import PlotQuestion
 from onewhole.statements.listing import Listing, ListSort
@@ -34,7 +36,7 @@ from onewhole.statements.statement import (
     Question,
     Relation,
 )
-from onewhole.statements.wording import FromEnd, OfPlot, Phrase, ToNearest, Wording
+from onewhole.statements.wording import FactorWords, FromEnd, OfPlot, Phrase, ToNearest, Wording
 from onewhole.statements.writable import Writable
 
 
@@ -116,8 +118,8 @@ def _row(thing: Writable) -> Iterator[Piece]:
             yield from _in_brackets(inside)
         case WithRemainder(quotient, left):
             yield from (quotient, Sign.REMAINDER, left)
-        case Relation():
-            yield _RELATIONS[thing]
+        case Relation() | WordAnswer():
+            yield _RELATIONS[thing] if isinstance(thing, Relation) else FactorWords[thing.name]
         case Question(asked):
             yield from _row(asked)
         case Comparison(left, right, sign):
@@ -141,22 +143,38 @@ def _row(thing: Writable) -> Iterator[Piece]:
             yield from (Sign.EQUALS, Blanks(wanted)) if isinstance(wanted, Ladder) else (wanted,)
         case Rounding():
             yield from _rounding(thing)
-        case Listing() | PlotQuestion():
+        case AskedInWords():
             yield from _in_words(thing)
         case _:
             assert_never(thing)
 
 
-def _in_words(thing: Listing | PlotQuestion) -> Iterator[Piece]:
+def _in_words(thing: Listing | FactorQuestion | PlotQuestion) -> Iterator[Piece]:
     """Write what is asked in words, of a line plot without the plot itself: it is drawn above or beside."""
-    if isinstance(thing, PlotQuestion):
-        yield OfPlot(thing.asks, thing.among.bound if thing.among else None)
-        yield from (thing.among.value,) if thing.among else ()
-        return
-    yield Phrase.FACTORS if thing.sort is ListSort.FACTORS else Phrase.MULTIPLES
-    yield thing.number
-    if thing.most is not None:
-        yield from (Sign.UNTIL, thing.most)
+    match thing:
+        case PlotQuestion(_, asks, among):
+            yield OfPlot(asks, among.bound if among else None)
+            yield from (among.value,) if among else ()
+        case Listing(sort, number, most):
+            yield Phrase.FACTORS if sort is ListSort.FACTORS else Phrase.MULTIPLES
+            yield number
+            yield from () if most is None else (Sign.UNTIL, most)
+        case FactorQuestion(step=None):
+            yield from _prime_or_not(thing)
+        case FactorQuestion(number, step, gives):
+            assert step is not None
+            is_one = FactorWords.NO_MULTIPLE_OF if gives is WordAnswer.NO else FactorWords.IS_MULTIPLE_OF
+            wanted = (Phrase.MULTIPLE_OF, step, FactorWords.OR_NOT, number)
+            yield from wanted if gives is None else (number, is_one, step)
+        case _:
+            assert_never(thing)
+
+
+def _prime_or_not(thing: FactorQuestion) -> Iterator[Piece]:
+    if thing.gives is None:
+        yield from (Phrase.PRIME_OR_COMPOSITE, thing.number)
+    else:
+        yield from (thing.number, FactorWords[f"IS_{thing.gives.name}"])
 
 
 def _rounding(thing: Rounding) -> Iterator[Piece]:

@@ -2,9 +2,8 @@
 
 from typing import assert_never
 
+from onewhole.statements.asked_in_words import AskedInWords
 from onewhole.statements.expression import Expression
-from onewhole.statements.line_plot import PlotQuestion
-from onewhole.statements.listing import Listing
 from onewhole.statements.rounding import Rounding
 from onewhole.statements.statement import (
     AnotherName,
@@ -36,9 +35,7 @@ def sides(statement: Statement) -> tuple[Expression, ...]:
             return (statement.rest, *(part for part, _ in statement.beside))
         case AnotherName(number) | Rounding(number):
             return (number,)
-        case Listing(_, number, most):
-            return (number,) if most is None else (number, most)
-        case PlotQuestion(plot):
-            return tuple(number for number, _ in plot.marks)
+        case AskedInWords():
+            return statement.numbers
         case _:
             assert_never(statement)

@@ -23,6 +23,7 @@ from onewhole.statements.expression import (
     unit_mark,
     value,
 )
+from onewhole.statements.factor_question import FactorQuestion, WordAnswer
 from onewhole.statements.gap import Gap
 from onewhole.statements.line_plot import PlotQuestion
 from onewhole.statements.listing import Listing
@@ -187,13 +188,25 @@ class Ordering:
         return row.values == wanted[::-1] != wanted
 
 
-Statement = Question | Comparison | Ordering | MissingNumber | AnotherName | Rounding | Listing | PlotQuestion
+Statement = (
+    Question
+    | Comparison
+    | Ordering
+    | MissingNumber
+    | AnotherName
+    | Rounding
+    | Listing
+    | FactorQuestion
+    | PlotQuestion
+)
 
-#: What answers a statement: a number, a number with a remainder, the sign between two, or numbers in order.
-RightAnswer = Quantity | Relation | NumberRow | WithRemainder
+#: What answers a statement: a number, a number with a remainder, the sign between two, numbers in order, or a
+#: word.
+RightAnswer = Quantity | Relation | NumberRow | WithRemainder | WordAnswer
 
-#: What a line keeps when it is rewritten: an amount, an order of two or more, or the number that is missing.
-Meaning = Fraction | Relation | int | tuple[Fraction, ...]
+#: What a line keeps when it is rewritten: an amount, an order of two or more, the number that is missing, or
+#: the word that answers.
+Meaning = Fraction | Relation | int | tuple[Fraction, ...] | WordAnswer
 
 
 def _sign(first: Fraction, second: Fraction) -> Relation:
@@ -235,6 +248,8 @@ def meaning(statement: Statement) -> Meaning:
             return statement.rounded
         case Listing():
             return statement.values
+        case FactorQuestion():
+            return statement.claims
         case PlotQuestion():
             return value(statement.leads_to)
         case _:

@@ -16,7 +16,10 @@ from onewhole.number.with_minus import WithMinus
 from onewhole.statements.expression import Over
 from onewhole.statements.gap import HOLE, Gap
 from onewhole.statements.row import Blanks, Part, Sign, row
-from onewhole.statements.wording import FromEnd, OfPlot, Phrase, ToNearest
+from onewhole.statements.wording import (
+    WordsBefore,
+    WordsBehind,
+)
 from onewhole.statements.writable import Writable
 from onewhole.walkthroughs.cue import Write
 
@@ -99,7 +102,7 @@ def bit_width(piece: Bit) -> int:
             return _widest(one.line.forms[piece] for one in LANGUAGES.values())
         case Blanks(units):
             return sum(_HOLE + word_width(f"  {unit.mark}") for unit in units.units)
-        case Phrase() | ToNearest() | FromEnd() | OfPlot():
+        case WordsBefore() | WordsBehind():
             return _widest(one.line.wordings(piece) for one in LANGUAGES.values())
         case Over(above, below):
             return max(formula_width(above), formula_width(below)) + _BAR

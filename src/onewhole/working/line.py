@@ -6,21 +6,40 @@ from fractions import Fraction
 from functools import reduce
 
 from onewhole.statements.expression import Expression, is_worth, value
+from onewhole.statements.factor_question import FactorQuestion, WordAnswer
 from onewhole.statements.line_plot import PlotQuestion
 from onewhole.statements.listing import Listing
 from onewhole.statements.rounding import Rounding
-from onewhole.statements.statement import Comparison, Meaning, MissingNumber, NumberRow, Ordering, meaning
+from onewhole.statements.statement import (
+    Comparison,
+    Meaning,
+    MissingNumber,
+    NumberRow,
+    Ordering,
+    Relation,
+    meaning,
+)
 from onewhole.working.fact import Fact
 from onewhole.working.reason import Reason
 from onewhole.working.reasons.columns import InColumns
 
 #: What a line can contain: an amount being worked, or a whole statement.
 LineContent = (
-    Expression | Comparison | NumberRow | Ordering | MissingNumber | Rounding | Listing | PlotQuestion
+    Expression
+    | Comparison
+    | NumberRow
+    | Ordering
+    | MissingNumber
+    | Rounding
+    | Listing
+    | FactorQuestion
+    | PlotQuestion
 )
 
 #: Statements that stand on a line whole: no equals sign leads from the line before to them.
-WholeLine = Comparison | NumberRow | Ordering | MissingNumber | Rounding | Listing | PlotQuestion
+WholeLine = (
+    Comparison | NumberRow | Ordering | MissingNumber | Rounding | Listing | FactorQuestion | PlotQuestion
+)
 
 
 @dataclass(frozen=True, slots=True)
@@ -60,6 +79,8 @@ def keeps(says: LineContent, wanted: Meaning) -> bool:
     """Say whether a line keeps the amount, the order or the missing number that is wanted."""
     if isinstance(wanted, Fraction) and not isinstance(says, WholeLine):
         return is_worth(says, wanted)
+    if isinstance(wanted, WordAnswer):
+        return _keeps_word(says, wanted)
     if isinstance(wanted, tuple):
         return _keeps_order(says, wanted)
     return kept(says) == wanted
@@ -78,6 +99,17 @@ def _keeps_order(says: LineContent, wanted: tuple[Fraction, ...]) -> bool:
             return says.ordered.values == wanted
         case Listing():
             return says.values == wanted
+        case _:
+            return False
+
+
+def _keeps_word(says: LineContent, wanted: WordAnswer) -> bool:
+    """Say whether a line gives the true word, or is a true equality on the way to it."""
+    match says:
+        case FactorQuestion():
+            return says.claims is says.found is wanted
+        case Comparison(sign=Relation.EQUAL):
+            return meaning(says) is Relation.EQUAL
         case _:
             return False
 

@@ -2,6 +2,7 @@
 
 from typing import assert_never
 
+from onewhole.statements.factor_question import FactorQuestion
 from onewhole.statements.line_plot import PlotQuestion
 from onewhole.statements.listing import Listing
 from onewhole.statements.rounding import Rounding
@@ -15,6 +16,7 @@ from onewhole.statements.statement import (
 )
 from onewhole.working.alone import work_named
 from onewhole.working.comparing import work_comparison
+from onewhole.working.factor_question import work_factor_question
 from onewhole.working.line_plot import work_plot
 from onewhole.working.listing import work_listing
 from onewhole.working.missing import work_missing
@@ -46,6 +48,8 @@ def work(statement: Statement, strategy: NamedWay) -> Working:
             return work_rounding(statement)
         case Listing():
             return work_listing(statement)
+        case FactorQuestion():
+            return work_factor_question(statement)
         case PlotQuestion():
             return work_plot(statement, strategy)
         case _:

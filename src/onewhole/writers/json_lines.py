@@ -15,6 +15,7 @@ from onewhole.number.quantity import Quantity
 from onewhole.pictures.scene import Scene
 from onewhole.pictures.squared import ends, stills
 from onewhole.statements.expression import WithRemainder, value
+from onewhole.statements.factor_question import WordAnswer
 from onewhole.statements.statement import Meaning, NumberRow, Relation, RightAnswer, Statement
 from onewhole.working.line import Line, kept
 from onewhole.working.working import Working
@@ -67,7 +68,9 @@ def _line_object(line: Line, words: ClassWords) -> Json:
 
 
 def _value(meant: Meaning) -> str:
-    """Return an exact value as text, of numbers in order one after another."""
+    """Return an exact value as text, of numbers in order one after another, or a word."""
+    if isinstance(meant, WordAnswer):
+        return meant.value
     return ", ".join(map(str, meant)) if isinstance(meant, tuple) else str(meant)
 
 
@@ -85,7 +88,7 @@ def value_text(answer: RightAnswer) -> str:
     match answer:
         case Quantity():
             return str(Fraction(answer.value))
-        case Relation():
+        case Relation() | WordAnswer():
             return answer.value
         case NumberRow():
             return ", ".join(map(str, answer.values))

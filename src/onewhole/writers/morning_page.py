@@ -25,15 +25,11 @@ from onewhole.marking.reading.mark import ClassMarks, PupilMarks, Verdict
 from onewhole.marking.reading.problem_stats import ProblemStats
 from onewhole.misconceptions.catalogue import by_id
 from onewhole.notations.sentences.text import text_of
-from onewhole.number.impossible import Impossible
-from onewhole.number.quantity import Quantity
-from onewhole.number.with_minus import WithMinus
 from onewhole.problems.about import About, Units, most_first
 from onewhole.problems.needs import Operation
 from onewhole.problems.worked import WorkedProblem
 from onewhole.sheets.worked import WorkedSheet
-from onewhole.statements.expression import WithRemainder
-from onewhole.statements.statement import AnotherName, NumberRow, Question, Relation
+from onewhole.statements.statement import AnotherName, Question
 from onewhole.writers.formula import Formula, formula
 from onewhole.writers.frame import frame, named
 from onewhole.writers.group_words import about
@@ -159,12 +155,10 @@ def _why_first(why: WhyFirst, night: _Night) -> str:
 def _wrote(written: Written) -> Formula | str:
     """Return an answer as a formula where it reads as one, and as it stands where not."""
     match written.read:
-        case Quantity() | Impossible() | WithMinus() | Relation() | NumberRow() | WithRemainder():
-            return formula(written.read)
         case Blank() | Unreadable():
             return f"“{written.text.strip()}”"
-        case _:
-            assert_never(written.read)
+        case outcome:
+            return formula(outcome)
 
 
 def _group(group: Group, at: int, night: _Night, examples: int) -> Json:

@@ -3,7 +3,6 @@
 from collections.abc import Iterator
 from dataclasses import dataclass
 from functools import lru_cache
-from typing import assert_never
 
 from onewhole.desk.classes.class_records import NightPage
 from onewhole.desk.keep.pupil_cache import pupil_cache
@@ -18,13 +17,8 @@ from onewhole.misconceptions.catalogue import by_id
 from onewhole.notations.mathml import mathml
 from onewhole.notations.sentences.text import text_of
 from onewhole.notations.text import text as typed
-from onewhole.number.impossible import Impossible
-from onewhole.number.quantity import Quantity
-from onewhole.number.with_minus import WithMinus
 from onewhole.problems.problem import Problem
 from onewhole.problems.worked import WorkedProblem
-from onewhole.statements.expression import WithRemainder
-from onewhole.statements.statement import NumberRow, Relation
 from onewhole.statements.writable import Writable
 from onewhole.working.form import FormWanted
 
@@ -129,12 +123,10 @@ def _judge(problem: Problem, text: str, wanted: FormWanted) -> Judged:
 
 def _thing(written: Written) -> Writable | None:
     match written.read:
-        case Quantity() | Impossible() | WithMinus() | Relation() | NumberRow() | WithRemainder():
-            return written.read
         case Blank() | Unreadable():
             return None
-        case _:
-            assert_never(written.read)
+        case outcome:
+            return outcome
 
 
 def _remarks(marked: Mark) -> Iterator[str]:

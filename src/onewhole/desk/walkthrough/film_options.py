@@ -13,9 +13,8 @@ from onewhole.pictures.choosing import PictureRefusedError, picture, refusal
 from onewhole.pictures.limits import BOARD
 from onewhole.pictures.picture import Picture, PictureKind
 from onewhole.problems.worked import WorkedProblem
+from onewhole.statements.asked_in_words import AskedInWords
 from onewhole.statements.expression import Sum
-from onewhole.statements.line_plot import PlotQuestion
-from onewhole.statements.listing import Listing
 from onewhole.statements.rounding import Rounding
 from onewhole.statements.statement import (
     AnotherName,
@@ -180,7 +179,7 @@ def _ways(statement: Statement) -> tuple[Working, ...]:
         case MissingNumber():
             rest = alone_on_its_side(statement).rest
             keys = [one.key for one in suiting(Question(rest))] if isinstance(rest, Sum) else []
-        case Comparison() | AnotherName() | Rounding() | Ordering() | Listing() | PlotQuestion():
+        case Comparison() | AnotherName() | Rounding() | Ordering() | AskedInWords():
             keys = []
         case _:
             assert_never(statement)
@@ -188,7 +187,7 @@ def _ways(statement: Statement) -> tuple[Working, ...]:
 
 
 def _by(statement: Statement, strategy: str) -> Working | None:
-    if isinstance(statement, Comparison | Ordering | Rounding | Listing | PlotQuestion):
+    if isinstance(statement, Comparison | Ordering | Rounding | AskedInWords):
         return None
     try:
         return work(statement, way_named(strategy))

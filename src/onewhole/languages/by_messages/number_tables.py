@@ -19,7 +19,16 @@ from onewhole.sentences.node import Thing
 from onewhole.statements.gap import HOLE, Gap
 from onewhole.statements.line_plot import Bound, PlotAsk
 from onewhole.statements.row import Blanks, FlatPiece, Part, Sign, flat
-from onewhole.statements.wording import FromEnd, OfPlot, Phrase, ToNearest, Wording
+from onewhole.statements.wording import (
+    FactorWords,
+    FromEnd,
+    OfPlot,
+    Phrase,
+    ToNearest,
+    Wording,
+    WordsBefore,
+    WordsBehind,
+)
 from onewhole.statements.writable import Writable
 
 _HUNDRED, _THOUSAND, _MILLION = 100, 1000, 1_000_000
@@ -63,6 +72,7 @@ class NumberTables:
     asks_round: str
     asks_factors: str
     asks_multiples: str
+    of_factors: Mapping[Phrase | FactorWords, str]
     asks_of_plot: Mapping[PlotAsk, str]
     bounds: Mapping[Bound, str]
     falling: tuple[str, str]
@@ -132,6 +142,8 @@ class NumberTables:
                 return (self.asks_factors,)
             case Phrase.MULTIPLES:
                 return (self.asks_multiples,)
+            case Phrase.PRIME_OR_COMPOSITE | Phrase.MULTIPLE_OF | FactorWords():
+                return (self.of_factors[thing],)
             case OfPlot(asks, bound):
                 return (self.asks_of_plot[asks], *((self.bounds[bound],) if bound else ()))
             case FromEnd(falling):
@@ -155,7 +167,7 @@ class NumberTables:
         match piece:
             case Sign():
                 return self.signs[piece]
-            case Phrase() | ToNearest() | FromEnd() | OfPlot():
+            case WordsBefore() | WordsBehind():
                 return " ".join(self.wording_parts(piece))
             case Quantity():
                 return self._quantity(piece)

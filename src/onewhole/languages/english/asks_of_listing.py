@@ -3,7 +3,14 @@
 from typing import assert_never
 
 from onewhole.languages.english.making import asked, bare
-from onewhole.misconceptions.asks.listing import CountedOnce, GoesInto, ListAsk, PairedWith
+from onewhole.misconceptions.asks.listing import (
+    CountedOnce,
+    CountedTo,
+    GoesInto,
+    HowManyFactors,
+    ListAsk,
+    PairedWith,
+)
 from onewhole.sentences.sentence import Sentences
 
 
@@ -21,5 +28,9 @@ def ask_of_listing(ask: ListAsk) -> Sentences:
             return asked("what goes with", bare(first), "to make", bare(number), ", and is it a factor too")
         case CountedOnce(number):
             return asked("when you count by", bare(number), ", what do you say first, and what next")
+        case HowManyFactors(number):
+            return asked("which numbers are factors of", bare(number), ", and how many are there")
+        case CountedTo(step, number):
+            return asked("when you count by", bare(step), ", do you say", bare(number))
         case _:
             assert_never(ask)

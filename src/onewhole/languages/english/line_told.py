@@ -9,9 +9,9 @@ from onewhole.languages.english.rows_told import row_told
 from onewhole.number.unit import Unit
 from onewhole.sentences.node import Counted, Label, Node, Said, Seam, Typed
 from onewhole.sentences.sentence import Sentences
+from onewhole.statements.asked_in_words import AskedInWords
 from onewhole.statements.expression import Expression
-from onewhole.statements.line_plot import PlotQuestion
-from onewhole.statements.listing import Listing
+from onewhole.statements.factor_question import FactorQuestion, WordAnswer
 from onewhole.statements.rounding import Rounding
 from onewhole.statements.statement import Comparison, MissingNumber, NumberRow, Ordering
 from onewhole.working.line import LineContent
@@ -140,10 +140,10 @@ def stands_told(says: LineContent) -> tuple[Sentences, ...]:
             return (told("now", "it says", row), told("now", "we have", row))
         case NumberRow():
             return (told("so", "the order is", row_told(says)),)
-        case Ordering() | Listing() | PlotQuestion():
-            return ()
-        case Comparison() | Rounding():
+        case Comparison() | Rounding() | FactorQuestion(gives=WordAnswer()):
             return (told("so", line),)
+        case Ordering() | AskedInWords():
+            return ()
         case _:
             return (told("that", "is", line), told("now", "it is", line), told("so", "now we have", line))
 

@@ -12,6 +12,7 @@ from onewhole.sentences.node import Label, Said, Seam
 from onewhole.sentences.sentence import End, Sentences
 from onewhole.sentences.typed import typed_sentences
 from onewhole.statements.expression import WithRemainder
+from onewhole.statements.factor_question import FactorQuestion, WordAnswer
 from onewhole.statements.line_plot import PlotQuestion
 from onewhole.statements.listing import Listing
 from onewhole.statements.rounding import Rounding
@@ -62,6 +63,9 @@ def asked_told(label: str, statement: Statement, story: str, at: int) -> Sentenc
             return begun + told("write it in other units", Seam(":"), Said(statement))
         case Listing():
             return begun + told("list the", Said(statement))
+        case FactorQuestion(one, step):
+            asks: Nodes = ("prime or composite",) if step is None else ("a multiple of", Said(step))
+            return begun + told("is", Said(one), asks, end=End.ASKS)
         case PlotQuestion():
             return begun + told("look at the line plot") + told(Said(statement))
         case Rounding():
@@ -85,6 +89,8 @@ def outcome_told(statement: Statement, answer: RightAnswer) -> Nodes:
             return ("they are", *row_told(row))
         case Rounding(), Quantity() as found:
             return (Said(replace(statement, gives=found)),)
+        case FactorQuestion(), WordAnswer() as word:
+            return (Said(statement.answered(word)),)
         case PlotQuestion(), Quantity() as found:
             return ("the answer is", Said(found))
         case _, Quantity() as found:

@@ -47,6 +47,8 @@ ROUND_PAGE = PageWords(
         ("list_in_pairs", "Pair by pair"),
         ("read_the_plot", "Read the line plot, then work"),
         ("count_on", "Count on"),
+        ("try_in_order", "Try factors in order"),
+        ("count_groups", "Count how many times it goes in"),
         ("compare", "Compare"),
         ("put_in_order", "Put in order"),
         ("find_the_missing_number", "Find the missing number"),

@@ -9,9 +9,9 @@ from onewhole.languages.english.round_page import ROUND_PAGE
 from onewhole.languages.english.words import article, unit_name
 from onewhole.number.ladder import Style
 from onewhole.number.unit import ONE, Unit
+from onewhole.statements.asked_in_words import AskedInWords
 from onewhole.statements.expression import quantities
 from onewhole.statements.line_plot import PlotQuestion
-from onewhole.statements.listing import Listing
 from onewhole.statements.rounding import Rounding
 from onewhole.statements.statement import AnotherName, Comparison, MissingNumber, Ordering, Question
 from onewhole.working.reasons.comparing import (
@@ -115,12 +115,12 @@ def _style(working: Working) -> Style:
             if not gap.alone:
                 return Style.MIXED
             found = quantities(rest)
-        case Rounding(number) | Listing(_, number):
+        case Rounding(number):
             found = (number,)
         case Ordering(parts):
             found = parts
-        case PlotQuestion():
-            found = quantities(working.statement.leads_to)
+        case AskedInWords():
+            found = quantities(working.statement.about)
         case _:
             assert_never(working.statement)
     styles = {number.ladder.style for number in found}

@@ -18,6 +18,7 @@ _HEADS: Mapping[str, Mapping[Wished, str]] = MappingProxyType(
             Wished.ADD_WHOLE: "whole numbers: adding",
             Wished.WHOLE: "whole numbers: adding and taking away",
             Wished.FACTORS: "factors and multiples",
+            Wished.PRIMES: "prime or composite, a multiple or not",
             Wished.LINE_PLOTS: "line plots",
             Wished.SHARE_PLOTS: "sharing the total of a line plot",
             Wished.TIMES_WHOLE: "whole numbers: multiplying",

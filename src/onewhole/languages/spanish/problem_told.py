@@ -13,6 +13,7 @@ from onewhole.sentences.node import Label, Said, Seam
 from onewhole.sentences.sentence import End, Sentences
 from onewhole.sentences.typed import typed_sentences
 from onewhole.statements.expression import WithRemainder
+from onewhole.statements.factor_question import FactorQuestion, WordAnswer
 from onewhole.statements.line_plot import PlotQuestion
 from onewhole.statements.listing import Listing
 from onewhole.statements.rounding import Rounding
@@ -67,6 +68,9 @@ def asked_told(label: str, statement: Statement, story: str, at: int) -> Sentenc
             return begun + told("lo escribimos en otras unidades", Seam(":"), Said(statement))
         case Listing():
             return begun + told("escribe los", Said(statement))
+        case FactorQuestion(one, step):
+            asks: Nodes = ("primo o compuesto",) if step is None else ("múltiplo de", Said(step))
+            return begun + told("es", Said(one), asks, end=End.ASKS)
         case PlotQuestion():
             return begun + told("miramos el diagrama de puntos") + told(Said(statement))
         case Rounding():
@@ -100,6 +104,8 @@ def outcome_told(statement: Statement, answer: RightAnswer) -> Nodes:
             return ("son", *row_told(row))
         case Rounding(), Quantity() as found:
             return (Said(replace(statement, gives=found)),)
+        case FactorQuestion(), WordAnswer() as word:
+            return (Said(statement.answered(word)),)
         case PlotQuestion(), Quantity() as found:
             return ("la respuesta es", Said(found))
         case _, Quantity() as found:

@@ -67,6 +67,8 @@ ROUND_PAGE = PageWords(
         ("times_each_part", "Multiplicar cada parte de la suma"),
         ("list_in_pairs", "Buscar pareja por pareja"),
         ("read_the_plot", "Leer el diagrama y calcular"),
+        ("try_in_order", "Probar factores en orden"),
+        ("count_groups", "Contar cuántas veces cabe"),
         ("count_on", "Contar hacia adelante de tanto en tanto"),
         ("compare", "Comparar"),
         ("put_in_order", "Poner en orden"),

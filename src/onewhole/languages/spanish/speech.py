@@ -28,7 +28,10 @@ from onewhole.number.with_minus import WithMinus
 from onewhole.sentences.node import Thing
 from onewhole.statements.gap import HOLE, Gap
 from onewhole.statements.row import Blanks, FlatPiece, Part, Sign, flat
-from onewhole.statements.wording import FromEnd, OfPlot, Phrase, ToNearest
+from onewhole.statements.wording import (
+    WordsBefore,
+    WordsBehind,
+)
 from onewhole.statements.writable import Writable
 
 SIGNS = {
@@ -142,7 +145,7 @@ def _said(piece: FlatPiece) -> str:
     match piece:
         case Sign():
             return SIGNS[piece]
-        case Phrase() | ToNearest() | FromEnd() | OfPlot():
+        case WordsBefore() | WordsBehind():
             return " ".join(wording_parts(piece))
         case Quantity():
             return _quantity(piece)

@@ -9,7 +9,7 @@ from onewhole.languages.spanish.words import called, is_feminine, unit_called
 from onewhole.number.unit import DOLLAR, Kind, Unit
 from onewhole.sentences.node import Thing
 from onewhole.statements.line_plot import Bound, PlotAsk
-from onewhole.statements.wording import FromEnd, OfPlot, Phrase, ToNearest, Wording
+from onewhole.statements.wording import FactorWords, FromEnd, OfPlot, Phrase, ToNearest, Wording
 
 _COINS = {Fraction(1, 10): "décimo de dólar", Fraction(1, 100): "centavo"}
 _PHRASES = {
@@ -17,6 +17,21 @@ _PHRASES = {
     Phrase.ORDER: "ordena",
     Phrase.FACTORS: "factores de",
     Phrase.MULTIPLES: "múltiplos de",
+    Phrase.PRIME_OR_COMPOSITE: "primo o compuesto:",
+    Phrase.MULTIPLE_OF: "múltiplo de",
+}
+_OF_FACTORS = {
+    FactorWords.OR_NOT: "o no:",
+    FactorWords.IS_PRIME: "es primo",
+    FactorWords.IS_COMPOSITE: "es compuesto",
+    FactorWords.IS_NEITHER: "no es ni primo ni compuesto",
+    FactorWords.IS_MULTIPLE_OF: "es múltiplo de",
+    FactorWords.NO_MULTIPLE_OF: "no es múltiplo de",
+    FactorWords.PRIME: "primo",
+    FactorWords.COMPOSITE: "compuesto",
+    FactorWords.NEITHER: "ni primo ni compuesto",
+    FactorWords.YES: "sí",
+    FactorWords.NO: "no",
 }
 
 #: What is asked of a line plot: of all its measurements, or of those beside a value, which is written behind.
@@ -51,6 +66,8 @@ def wording_parts(thing: Wording) -> tuple[str, ...]:
     match thing:
         case Phrase():
             return (_PHRASES[thing],)
+        case FactorWords():
+            return (_OF_FACTORS[thing],)
         case FromEnd(falling):
             return ("de mayor", "a menor") if falling else ("de menor", "a mayor")
         case OfPlot(asks, bound):

@@ -17,6 +17,7 @@ from onewhole.marking.reading.writing import alike, amount
 from onewhole.misconceptions.attempt import Outcome
 from onewhole.misconceptions.slip import Slip
 from onewhole.number.quantity import NotOnLadderError, Quantity, usual
+from onewhole.statements.factor_question import FactorQuestion, WordAnswer
 from onewhole.statements.listing import Listing
 from onewhole.statements.statement import NumberRow, Ordering, Relation
 
@@ -277,6 +278,9 @@ def _beside(asked: Expected, meant: Outcome) -> dict[Reply, int]:
     """
     if isinstance(meant, Relation):
         return _evenly([reply(asked, sign) for sign in Relation if sign is not meant])
+    if isinstance(asked.problem.statement, FactorQuestion):
+        others = (word for word in asked.problem.statement.choices if word is not meant)
+        return _evenly([reply(asked, word) for word in others])
     if isinstance(meant, NumberRow) and isinstance(asked.problem.statement, Listing):
         return _evenly([reply(asked, row) for row in _one_left_out(meant)])
     if isinstance(meant, NumberRow):
@@ -302,8 +306,8 @@ def _written(like: Quantity, amount: Fraction) -> Quantity | None:
 
 
 def _unknown(asked: Expected) -> dict[Reply, int]:
-    """Distribute a million among what a way that is not listed writes: anything, but a sign is a sign."""
-    return _beside(asked, asked.right) if isinstance(asked.right, Relation) else {OTHER: MILLION}
+    """Distribute a million among what a way that is not listed writes: anything, or any sign or word."""
+    return _beside(asked, asked.right) if isinstance(asked.right, Relation | WordAnswer) else {OTHER: MILLION}
 
 
 def _evenly(replies: list[Reply]) -> dict[Reply, int]:

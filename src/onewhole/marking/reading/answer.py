@@ -15,6 +15,8 @@ from onewhole.problems.numbers import numbers_of
 from onewhole.problems.problem import Problem
 from onewhole.statements.chain import Chain
 from onewhole.statements.expression import WithRemainder
+from onewhole.statements.factor_question import FactorQuestion, WordAnswer
+from onewhole.statements.factor_reading import word_answer
 from onewhole.statements.listing import Listing
 from onewhole.statements.ordering_reading import number_row
 from onewhole.statements.reading import Answer, read_answer, read_chains, read_quantity
@@ -42,7 +44,7 @@ class Unreadable:
     why: str
 
 
-Read = Answer | NumberRow | Blank | Unreadable
+Read = Answer | NumberRow | WordAnswer | Blank | Unreadable
 
 
 @dataclass(frozen=True, slots=True)
@@ -88,6 +90,8 @@ def read_written(text: str, problem: Problem | None = None) -> Written:
         return Written(text, Blank())
     if problem is not None and isinstance(problem.statement, Ordering | Listing):
         return _in_a_row(text, any_order=isinstance(problem.statement, Listing))
+    if problem is not None and isinstance(problem.statement, FactorQuestion):
+        return _in_a_word(text, problem.statement)
     if (offers := fractions_of_date(text)) is not None:
         return Written(text, Unreadable(_dated(offers)))
     if problem is not None and (said := read_with_unit(text, problem)) is not None:
@@ -142,6 +146,16 @@ def _in_a_row(text: str, *, any_order: bool) -> Written:
     except InputError as refused:
         what = refused.what[:1].upper() + refused.what[1:]
         return Written(text, Unreadable(f"{what}. Look at the paper; an answer is such as 1/2, 2/3, 3/4"))
+
+
+def _in_a_word(text: str, asked: FactorQuestion) -> Written:
+    """Read the word that answers a question about a number."""
+    word = word_answer(text, asked)
+    if word is not None:
+        return Written(text, word)
+    *some, last = (choice.value for choice in asked.choices)
+    words = f"{', '.join(some)} or {last}"
+    return Written(text, Unreadable(f"This is none of the words that answer. An answer is {words}"))
 
 
 def _with_lines(text: str) -> Written | None:

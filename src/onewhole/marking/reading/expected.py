@@ -22,6 +22,7 @@ from onewhole.problems.problem import Problem
 from onewhole.problems.twins import twin_key
 from onewhole.problems.worked import WorkedProblem
 from onewhole.statements.expression import WithRemainder, value
+from onewhole.statements.factor_question import WordAnswer
 from onewhole.statements.gap import HOLE
 from onewhole.statements.listing import Listing
 from onewhole.statements.statement import (
@@ -80,7 +81,7 @@ class Expected:
 
     @property
     def kind(self) -> Kind | None:
-        """Return what a right answer measures, or None where a sign or an order is asked for."""
+        """Return what a right answer measures, or None where a sign, a word or an order is asked for."""
         if isinstance(self.right, WithRemainder):
             return self.right.quotient.kind
         return self.right.kind if isinstance(self.right, Quantity) else None
@@ -101,7 +102,7 @@ class Expected:
         if isinstance(read, NumberRow):
             listed = isinstance(asked, Listing) and read.values == asked.values and not read.signs
             return listed or (isinstance(asked, Ordering) and asked.is_right(read))
-        return isinstance(read, Relation) and read is self.right
+        return isinstance(read, Relation | WordAnswer) and read is self.right
 
     def _divided_right(self, read: Outcome) -> bool:
         """Say whether an answer is right with its remainder, or with the remainder shared too."""

@@ -3,7 +3,6 @@
 from collections.abc import Sequence
 from dataclasses import dataclass
 from enum import Enum
-from typing import assert_never
 
 from onewhole.findings.attendance import PaperWord
 from onewhole.findings.in_answer import Remark, Tier
@@ -14,7 +13,6 @@ from onewhole.marking.reading.lines import line_patterns
 from onewhole.marking.reading.talk_word import TalkWord
 from onewhole.marking.reading.writing import alike, amount
 from onewhole.misconceptions.attempt import Outcome
-from onewhole.number.impossible import Impossible
 from onewhole.number.ladder import Ladder, Style
 from onewhole.number.quantity import Quantity, overfull, usual
 from onewhole.number.unit import Kind
@@ -22,6 +20,7 @@ from onewhole.number.with_minus import WithMinus
 from onewhole.problems.worked import WorkedProblem
 from onewhole.statements.clock_sides import time_asked
 from onewhole.statements.expression import WithRemainder
+from onewhole.statements.factor_question import FactorQuestion
 from onewhole.statements.listing import Listing
 from onewhole.statements.statement import AnotherName, NumberRow, Ordering, Question, Relation
 from onewhole.working.form import ANY_FORM, FormWanted, form_for
@@ -148,14 +147,12 @@ def mark(asked: Expected, written: Written, wanted: FormWanted = ANY_FORM) -> Ma
             return Mark(label, written, Verdict.BLANK)
         case Unreadable():
             return Mark(label, written, Verdict.UNREADABLE)
-        case Quantity() | Impossible() | WithMinus() | Relation() | NumberRow() | WithRemainder():
+        case outcome:
             return (
-                _right(asked, written, read, wanted)
-                if asked.is_right(read) and not written.other_unit
-                else _wrong(asked, written, read)
+                _right(asked, written, outcome, wanted)
+                if asked.is_right(outcome) and not written.other_unit
+                else _wrong(asked, written, outcome)
             )
-        case _:
-            assert_never(read)
 
 
 def _right(asked: Expected, written: Written, read: Outcome, wanted: FormWanted) -> Mark:
@@ -258,6 +255,8 @@ def _unit_in_the_blank(asked: Expected) -> bool:
 def _remarks(asked: Expected, read: Outcome) -> list[Remark]:
     if isinstance(asked.problem.statement, Ordering):
         return _of_order(asked.problem.statement, read)
+    if isinstance(asked.problem.statement, FactorQuestion):
+        return []
     if isinstance(asked.problem.statement, Listing):
         return _of_list(asked.problem.statement, read)
     found = []

@@ -12,6 +12,7 @@ from onewhole.number.quantity import Quantity
 from onewhole.number.unit import Kind
 from onewhole.number.with_minus import WithMinus
 from onewhole.statements.expression import Expression, InBrackets, Over, Quotient, Sum, Times, WithRemainder
+from onewhole.statements.factor_question import WordAnswer
 from onewhole.statements.statement import NumberRow, Relation
 
 TEN = 10
@@ -37,7 +38,7 @@ def alike(outcome: Outcome) -> Hashable:
             return "signed", front, below, alike(unsigned)
         case WithRemainder():
             return alike_line(outcome)
-        case Relation():
+        case Relation() | WordAnswer():
             return outcome
         case NumberRow(parts):
             return "row", tuple(map(alike, parts))
@@ -63,7 +64,7 @@ def _quantity(written: Quantity) -> Hashable:
 
 
 def amount(outcome: Outcome) -> tuple[Kind, Fraction] | None:
-    """Return how much an answer is, with what it measures; None for 3 3/0, a sign, an order and 21 r 3.
+    """Return how much an answer is, with what it measures; None for 3 3/0, a sign, a word, an order, 21 r 3.
 
     >>> from onewhole.statements.reading import read_answer as read
     >>> amount(read("-1/-2")) == amount(read("1/2")), str(amount(read("-3"))[1])
@@ -73,10 +74,8 @@ def amount(outcome: Outcome) -> tuple[Kind, Fraction] | None:
         case Quantity() | WithMinus():
             worth = outcome.value
             return None if worth is None else (outcome.kind, worth)
-        case Impossible() | Relation() | NumberRow() | WithRemainder():
-            return None
         case _:
-            assert_never(outcome)
+            return None
 
 
 def alike_line(line: Expression) -> Hashable:

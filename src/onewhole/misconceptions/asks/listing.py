@@ -26,5 +26,20 @@ class CountedOnce:
     number: int
 
 
+@dataclass(frozen=True, slots=True)
+class HowManyFactors:
+    """Which are all the factors of ``number``, and how many are there?"""
+
+    number: int
+
+
+@dataclass(frozen=True, slots=True)
+class CountedTo:
+    """Counting by ``step``, is ``number`` said?"""
+
+    step: int
+    number: int
+
+
 #: Every question about factors and multiples.
-ListAsk = GoesInto | PairedWith | CountedOnce
+ListAsk = GoesInto | PairedWith | CountedOnce | HowManyFactors | CountedTo

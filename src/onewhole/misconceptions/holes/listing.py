@@ -1,13 +1,29 @@
 """Factors and multiples: what a question may name of them."""
 
 from onewhole.misconceptions.case import Case
+from onewhole.number.quantity import Quantity
+from onewhole.statements.factor_question import FactorQuestion
 from onewhole.statements.listing import Listing
 from onewhole.statements.statement import NumberRow
 
 
 def number(case: Case) -> int:
     """Return the number whose factors or multiples are asked for. Raises LookupError for all else."""
-    return _asked(case).number.parts
+    match case.statement:
+        case FactorQuestion(number=asked):
+            return asked.parts
+        case _:
+            return _asked(case).number.parts
+
+
+def step(case: Case) -> int:
+    """Return what a number may be a multiple of. Raises LookupError for all else."""
+    match case.statement:
+        case FactorQuestion(step=Quantity() as asked):
+            return asked.parts
+        case _:
+            msg = "this problem asks for no multiple"
+            raise LookupError(msg)
 
 
 def first_missing(case: Case) -> int:

@@ -9,9 +9,8 @@ from onewhole.misconceptions.wrong_steps.when import Counts, counts, place_of_tw
 from onewhole.number.ladder import Style, joined, mixed
 from onewhole.number.quantity import Quantity, trimmed, whole
 from onewhole.number.unit import Unit
+from onewhole.statements.asked_in_words import AskedInWords
 from onewhole.statements.expression import Expression
-from onewhole.statements.line_plot import PlotQuestion
-from onewhole.statements.listing import Listing
 from onewhole.statements.rounding import Rounding
 from onewhole.statements.statement import (
     AnotherName,
@@ -96,12 +95,12 @@ def asked(case: Case) -> Expression:
             return rest
         case Comparison(left):
             return left
-        case Rounding(number) | Listing(_, number):
+        case Rounding(number):
             return number
         case Ordering(parts):
             return parts[0]
-        case PlotQuestion():
-            return case.statement.leads_to
+        case AskedInWords():
+            return case.statement.about
 
 
 def typed_pair(case: Case) -> Pair:

@@ -2,16 +2,22 @@
 
 from functools import partial
 
-from onewhole.misconceptions.asks.listing import CountedOnce, GoesInto, PairedWith
+from onewhole.misconceptions.asks.listing import CountedOnce, CountedTo, GoesInto, HowManyFactors, PairedWith
 from onewhole.misconceptions.filling import filled, plain
-from onewhole.misconceptions.holes.listing import first_missing, first_too_many, number, smallest_listed
+from onewhole.misconceptions.holes.listing import first_missing, first_too_many, number, smallest_listed, step
 from onewhole.misconceptions.pattern import Example, Family, Pattern, Topic
 from onewhole.misconceptions.source import COMMON
 from onewhole.misconceptions.thoughts.rules import RuleThought
 from onewhole.misconceptions.wrong_steps.listing import (
     factors_instead,
+    last_digit_decides,
+    multiple_of_it,
     multiples_instead,
+    not_in_the_tables,
+    odd_is_prime,
     on_list,
+    on_word,
+    one_is_prime,
     one_of_each_pair,
     without_the_ends,
     without_the_number,
@@ -19,6 +25,7 @@ from onewhole.misconceptions.wrong_steps.listing import (
 from onewhole.statements.listing import ListSort
 
 _listed = partial(Pattern, topic=Topic.LISTS, family=Family.OPERATION, source=COMMON)
+_chosen = partial(Pattern, topic=Topic.PRIMES, family=Family.OPERATION, source=COMMON)
 
 LISTING = (
     _listed(
@@ -70,5 +77,55 @@ LISTING = (
         ask=filled(CountedOnce, number),
         example=Example("multiples of 6 to 30", "6, 12, 18, 24, 30", "1, 2, 3, 6"),
         attempt=on_list(ListSort.MULTIPLES, factors_instead),
+    ),
+    _chosen(
+        id="X06",
+        name="calls odd numbers prime",
+        rule="Every odd number but 1 is called prime, and every even one composite.",
+        shows_when="the number is odd and composite, or it is 2",
+        thinking=plain(RuleThought.ODD_IS_PRIME),
+        ask=filled(HowManyFactors, number),
+        example=Example("is 15 prime or composite", "composite", "prime"),
+        attempt=on_word(odd_is_prime),
+    ),
+    _chosen(
+        id="X07",
+        name="calls 1 prime",
+        rule="The number 1 is called prime.",
+        shows_when="the number is 1",
+        thinking=plain(RuleThought.ONE_IS_PRIME),
+        ask=filled(HowManyFactors, number),
+        example=Example("is 1 prime or composite", "neither", "prime"),
+        attempt=on_word(one_is_prime),
+    ),
+    _chosen(
+        id="X08",
+        name="calls prime what is in no table",
+        rule="An odd number that is no product of two numbers to 10 is called prime, unless it ends in 5.",
+        shows_when="a composite number is odd, does not end in 5, and is in no table to 10",
+        thinking=plain(RuleThought.NOT_IN_THE_TABLES),
+        ask=filled(HowManyFactors, number),
+        example=Example("is 51 prime or composite", "composite", "prime"),
+        attempt=on_word(not_in_the_tables),
+    ),
+    _chosen(
+        id="X09",
+        name="takes the factor for the multiple",
+        rule="It is answered whether the second number is a multiple of the first.",
+        shows_when="the first number is a multiple of the second, and not the same",
+        thinking=plain(RuleThought.MULTIPLE_IS_LESS),
+        ask=filled(CountedTo, step, number),
+        example=Example("is 84 a multiple of 7", "yes", "no"),
+        attempt=on_word(multiple_of_it),
+    ),
+    _chosen(
+        id="X10",
+        name="looks only at the last digit",
+        rule="A number is called a multiple where its last digit is one.",
+        shows_when="the last digit decides otherwise than the number",
+        thinking=plain(RuleThought.ENDING_DECIDES),
+        ask=filled(CountedTo, step, number),
+        example=Example("is 26 a multiple of 3", "no", "yes"),
+        attempt=on_word(last_digit_decides),
     ),
 )

@@ -28,7 +28,10 @@ from onewhole.number.with_minus import WithMinus
 from onewhole.statements.expression import Over
 from onewhole.statements.gap import HOLE, Gap
 from onewhole.statements.row import Blanks, Number, Part, Piece, Sign, row
-from onewhole.statements.wording import FromEnd, OfPlot, Phrase, ToNearest
+from onewhole.statements.wording import (
+    WordsBefore,
+    WordsBehind,
+)
 from onewhole.statements.writable import Writable
 
 #: Before a number at the beginning of a line, after a blank, and after a minus sign there (section 9).
@@ -97,9 +100,9 @@ def nemeth_parts(thing: Writable, language: Language = ENGLISH) -> tuple[str | t
     held: list[Piece] = []
     for piece in row(thing):
         match piece:
-            case Phrase() | OfPlot():
+            case WordsBefore():
                 words = language.line.wordings(piece).capitalize()
-            case ToNearest() | FromEnd():
+            case WordsBehind():
                 words = language.line.wordings(piece)
             case NumberForm():
                 words = language.line.forms[piece]
@@ -136,7 +139,7 @@ def nemeth_chunks(pieces: tuple[Piece, ...], language: Language = ENGLISH) -> tu
                 opened += "⠷"
             case Sign.CLOSE:
                 found[-1], spaced = found[-1].between("", "⠾"), False
-            case Phrase() | ToNearest() | FromEnd() | OfPlot() | NumberForm() | Sign.OVER:
+            case WordsBefore() | WordsBehind() | NumberForm() | Sign.OVER:
                 msg = "words on a line are no part of its mathematics"
                 raise ValueError(msg)
             case _:

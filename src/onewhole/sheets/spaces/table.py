@@ -67,6 +67,7 @@ SPACES: Mapping[WishedSkill, tuple[Space, ...]] = MappingProxyType(
         WishedSkill.SEVERAL: (several.three_numbers,),
         WishedSkill.STEPS: (steps.several_steps,),
         WishedSkill.FACTORS: (listing.factors_and_multiples,),
+        WishedSkill.PRIMES: (listing.primes, listing.multiples_or_not),
         WishedSkill.LINE_PLOTS: (plots.line_plots,),
         WishedSkill.SHARE_PLOTS: (plots.shared_plots,),
         WishedSkill.TIMES_LONG: (whole.multiplied_by_two_digits,),

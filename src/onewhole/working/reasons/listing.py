@@ -1,4 +1,4 @@
-"""Listing factors and multiples: pairs that make a number, and counting on."""
+"""Factors and multiples: pairs that make a number, counting on, and trying what goes into it."""
 
 from dataclasses import dataclass
 
@@ -35,5 +35,67 @@ class CountedOnBy:
     beyond: int
 
 
-#: Every reason that lists numbers.
-InListing = PairFound | AllPairsFound | CountedOnBy
+@dataclass(frozen=True, slots=True)
+class FactorTried:
+    """``by`` is tried as a factor; the ``skipped`` numbers before are multiples of what was tried."""
+
+    number: int
+    by: int
+    skipped: tuple[int, ...] = ()
+
+    @property
+    def times(self) -> int:
+        """Return how many times it goes into the number."""
+        return self.number // self.by
+
+    @property
+    def left(self) -> int:
+        """Return what is left over; 0 for a factor."""
+        return self.number % self.by
+
+
+@dataclass(frozen=True, slots=True)
+class OtherFactor:
+    """``by`` is a factor besides 1 and the number itself, so the number is composite."""
+
+    number: int
+    by: int
+
+
+@dataclass(frozen=True, slots=True)
+class NoOtherFactor:
+    """All that can be the smaller of two factors is tried: ``beyond`` times itself is more."""
+
+    number: int
+    beyond: int
+
+
+@dataclass(frozen=True, slots=True)
+class OneFactorOnly:
+    """The number 1 has one factor, and a prime has two."""
+
+
+@dataclass(frozen=True, slots=True)
+class CountingMeets:
+    """Counting by ``step`` comes to ``number``, or passes it where something is ``left`` over."""
+
+    number: int
+    step: int
+
+    @property
+    def left(self) -> int:
+        """Return what is left over after the last full step."""
+        return self.number % self.step
+
+
+#: Every reason about factors and multiples.
+InListing = (
+    PairFound
+    | AllPairsFound
+    | CountedOnBy
+    | FactorTried
+    | OtherFactor
+    | NoOtherFactor
+    | OneFactorOnly
+    | CountingMeets
+)
