@@ -58,7 +58,7 @@ TOPICS = (
     Topic("unlike fractions: add", "5.NF.A.1", "1/2 + 1/3"),
     Topic("factors", "4.OA.B.4", "factors of 36"),
     Topic("multiples", "4.OA.B.4", "multiples of 7 to 50"),
-    Topic("prime or composite", "4.OA.B.4", "is 37 prime or composite"),
+    Topic("prime or composite", "4.OA.B.4", "is 51 prime or composite"),
     Topic("multiple or not", "4.OA.B.4", "is 84 a multiple of 7"),
     Topic("line plots: how many", "4.MD.B.4", "plot 1/4: 2, 1/2: 3, 5/8 in: 1; count above 1/4"),
     Topic("line plots: most common", "4.MD.B.4", "plot 1/4: 2, 1/2: 3, 5/8 in: 1; most"),

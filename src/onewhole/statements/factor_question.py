@@ -37,7 +37,7 @@ class FactorQuestion(AskedInWords):
 
     ``gives`` is the word that a line gives as the answer, true or not; None while it is asked. A prime has
     just two factors, 1 and itself; 1 has one and is neither (the usual definition). Raises NotAskedError for
-    numbers that are not whole, are 0 or too large.
+    numbers that are not whole, are 0 or too large, and for multiples of 1, which all numbers are.
 
     >>> from onewhole.number.quantity import whole
     >>> [FactorQuestion(whole(number)).found.value for number in (1, 2, 37, 91)]
@@ -60,9 +60,9 @@ class FactorQuestion(AskedInWords):
         if self.number.parts > largest:
             msg = f"this is asked of numbers up to {largest:,}"
             raise NotAskedError(msg, remedy="Choose a smaller number: grade 4 stays at or below 100.")
-        if self.step is not None and self.step.parts > LARGEST_STEP:
-            msg = f"multiples are asked of numbers up to {LARGEST_STEP}"
-            raise NotAskedError(msg, remedy="Choose a smaller one: grade 4 has one digit.")
+        if self.step is not None and not 2 <= self.step.parts <= LARGEST_STEP:
+            msg = f"multiples are asked of numbers from 2 to {LARGEST_STEP}"
+            raise NotAskedError(msg, remedy="Choose another one: grade 4 has one digit.")
 
     @property
     def numbers(self) -> tuple[Quantity, ...]:

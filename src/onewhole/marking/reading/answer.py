@@ -1,6 +1,7 @@
 """One cell as a pupil wrote it, and what it is read as."""
 
 import re
+from contextlib import suppress
 from dataclasses import dataclass, replace
 
 from onewhole.errors import InputError
@@ -149,10 +150,12 @@ def _in_a_row(text: str, *, any_order: bool) -> Written:
 
 
 def _in_a_word(text: str, asked: FactorQuestion) -> Written:
-    """Read the word that answers a question about a number."""
+    """Read the word that answers a question about a number; a number in its place is an answer too."""
     word = word_answer(text, asked)
     if word is not None:
         return Written(text, word)
+    with suppress(InputError):
+        return Written(text, read_answer(text))
     *some, last = (choice.value for choice in asked.choices)
     words = f"{', '.join(some)} or {last}"
     return Written(text, Unreadable(f"This is none of the words that answer. An answer is {words}"))
