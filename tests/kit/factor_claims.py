@@ -1,17 +1,14 @@
 """What a sentence about primes and multiples claims, checked by counting by every number."""
 
 import re
-from collections.abc import Callable
 from fractions import Fraction
 from math import prod
 
 from onewhole.statements.factor_question import FactorQuestion
 from onewhole.statements.listing import Listing
 from tests.kit.exact import worded
-from tests.kit.heard import Heard
+from tests.kit.heard import Heard, Reads
 from tests.kit.listing_claims import LISTING_CLAIMS
-
-Reads = Callable[[Heard, tuple[str, ...]], bool]
 
 
 def _asked(heard: Heard) -> FactorQuestion:

@@ -8,7 +8,7 @@ from itertools import islice
 from math import gcd, prod
 from typing import TypeVar
 
-from onewhole.errors import OnewholeError
+from onewhole.errors import InputError, OnewholeError
 from onewhole.number.ladder import Style
 from onewhole.number.quantity import Quantity
 from onewhole.problems.answer import answer
@@ -24,7 +24,7 @@ from onewhole.statements.expression import WithRemainder
 from onewhole.statements.factor_question import WordAnswer
 from onewhole.statements.gap import Gap, type_hole
 from onewhole.statements.line_plot import PlotQuestion
-from onewhole.statements.listing import Listing, NotListedError
+from onewhole.statements.listing import Listing
 from onewhole.statements.statement import (
     AnotherName,
     MissingNumber,
@@ -248,7 +248,7 @@ class _OwnPieces:
         ]
         try:
             filled = with_numbers(self._statement, found)
-        except NotListedError:
+        except InputError:
             return None
         if isinstance(filled, MissingNumber):
             return replace(filled, gap=Gap(*_row(self._beside, in_gap)))
