@@ -188,7 +188,7 @@ CLAIMS = {
     r"§ es factor de § además de § y del mismo número": (
         "{0} is a factor of {1} besides {2} and the number itself"
     ),
-    r"un factor mayor va con uno menor , y esos ya los probamos": "",
+    r"un factor mayor va con un factor menor , y esos ya los probamos": "",
     r"los únicos factores son § y §": "so the only factors are {0} and {1}",
     r"el único factor de § es §": "the only factor of {0} is {1}",
     r"un primo tiene dos factores": "a prime number has two factors",

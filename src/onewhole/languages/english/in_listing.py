@@ -19,6 +19,8 @@ from onewhole.working.reasons.listing import (
 
 #: More numbers than these are not said one by one.
 NAMED = 4
+#: The first number that is tried as a factor.
+SMALLEST = 2
 
 
 def in_listing(reason: InListing) -> Sentences:
@@ -44,7 +46,8 @@ def in_listing(reason: InListing) -> Sentences:
             return told(bare(by), "is a factor of", bare(number), "besides", bare(1), "and the number itself")
         case NoOtherFactor(number, beyond):
             square = told(bare(beyond), "times", bare(beyond), "is more than", bare(number))
-            larger = told("a larger factor would go with a smaller one", Seam(", and"), "those are tried")
+            larger = told("a larger factor would go with a smaller factor", Seam(", and"), "those are tried")
+            larger = larger if beyond > SMALLEST else ()
             return square + larger + told("so the only factors are", bare(1), "and", bare(number))
         case OneFactorOnly():
             return told("the only factor of", bare(1), "is", bare(1)) + told("a prime number has two factors")

@@ -19,6 +19,8 @@ from onewhole.working.reasons.listing import (
 
 #: More numbers than these are not said one by one.
 NAMED = 4
+#: The first number that is tried as a factor.
+SMALLEST = 2
 
 
 def in_listing(reason: InListing) -> Sentences:
@@ -44,7 +46,8 @@ def in_listing(reason: InListing) -> Sentences:
             return told(bare(by), "es factor de", bare(number), "además de", bare(1), "y del mismo número")
         case NoOtherFactor(number, beyond):
             square = told(bare(beyond), "por", bare(beyond), "es más que", bare(number))
-            larger = told("un factor mayor va con uno menor", Seam(", y"), "esos ya los probamos")
+            larger = told("un factor mayor va con un factor menor", Seam(", y"), "esos ya los probamos")
+            larger = larger if beyond > SMALLEST else ()
             return square + larger + told("los únicos factores son", bare(1), "y", bare(number))
         case OneFactorOnly():
             return told("el único factor de", bare(1), "es", bare(1)) + told("un primo tiene dos factores")
