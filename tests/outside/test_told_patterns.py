@@ -9,12 +9,14 @@ only its rule for the others is held.
 
 import pytest
 
+from onewhole.languages.class_words import ClassWords
 from onewhole.misconceptions.catalogue import by_id, patterns, shows
 from onewhole.misconceptions.in_story import InStory
 from onewhole.misconceptions.telling import PLAIN_STORY, Doing, ToldAs
 from onewhole.notations.text import text
 from onewhole.problems.answer import answer
 from onewhole.statements.reading import read_statement
+from onewhole.writers.pattern_words import question
 
 #: Id, problem, how it is told, right, written, ids that answer alike there.
 ROWS = (
@@ -56,3 +58,10 @@ def test_numbers_alone_show_none_of_them() -> None:
     """There a sign says what to do."""
     for row in ROWS:
         assert by_id(row[0]).slip(read_statement(row[1])) is None
+
+
+def test_a_pattern_that_no_problem_shows_is_asked_about_by_its_story() -> None:
+    """The example stands there in its words, not as an equation alone."""
+    pattern = by_id("T08")
+    asked = question(pattern, (), ClassWords())
+    assert asked.startswith(f"on “{pattern.example.story}”: Read the question")

@@ -45,13 +45,13 @@ def asked_on(
 ) -> tuple[str, Case]:
     """Return where a pattern is asked about, and the case: a problem's label, or its example written out.
 
-    It is chosen as :func:`question` says.
+    It is chosen as :func:`question` says. An example that is told is written as its story.
     """
     for problem in sorted(problems, key=lambda one: one.label not in fits):
         if (case := pattern.case(problem.statement, problem.told)) is not None:
             return problem.label, case
-    case = pattern.example_case
-    return printed(case.statement), case
+    case, story = pattern.example_case, pattern.example.story
+    return f"“{story}”" if story else printed(case.statement), case
 
 
 def question_on(pattern: Pattern, case: Case, words: ClassWords) -> str:
