@@ -1,10 +1,12 @@
 """Where the bars of a story stand, and how a story is known by its words."""
 
+import re
 from typing import Any
 
 import pytest
 
 from onewhole.desk.walkthrough.lesson import lesson
+from onewhole.languages.spanish.stories import KITE_PAPER
 from onewhole.pictures.scene import Words
 from onewhole.problems.problem import Problem
 from onewhole.problems.story_structure import Structure
@@ -37,7 +39,7 @@ SHEET = f"{{}}\n1. 52 - 27 | {RED}\n2. 7 2/6 - 3 5/6\n"
 @pytest.mark.parametrize("typed", TOLD[:: sample(97, 41, 3)])
 def test_a_story_is_known_by_its_words(typed: str) -> None:
     """Every structure that is told of a problem is found again, in a class of its own words too."""
-    for words in (None, TRAIL):
+    for words in (None, TRAIL, KITE_PAPER):
         for seed in range(4):
             told = story(read_statement(typed), seed=seed, words=words)
             assert told_as(told.problem("1"), words) is told.structure
@@ -87,3 +89,11 @@ def test_a_pupil_has_the_bars_where_the_teacher_wants_them() -> None:
     assert ">25<" not in first["picture"]["svg"]
     assert ">?<" in first["picture"]["svg"]
     assert "picture" not in second
+
+
+def test_a_rectangle_is_felt_in_its_own_shape() -> None:
+    """Four rows of six squares, raised: one scale for both sides, as on paper for the eye."""
+    told = story(read_statement("4 x 6"), structure=Structure.AREA).words
+    (page,) = tactile_pages(worked_sheet(f"title: Kites\n\n1. 4 x 6 | {told}\n"))
+    (box,) = re.findall(r'<rect [^>]*width="([\d.]+)" height="([\d.]+)"', page.svg)
+    assert abs(float(box[1]) / float(box[0]) - 4 / 6) < 0.001

@@ -20,6 +20,7 @@ from onewhole.notations.sentences.text import text_of
 from onewhole.notations.svg import labelled, mm
 from onewhole.notations.text import printed
 from onewhole.pictures.amounts import amounts
+from onewhole.pictures.bar_description import SidesAndArea
 from onewhole.pictures.scene import Box, Look, Scene
 from onewhole.problems.worked import WorkedProblem
 from onewhole.sheets.header import Header, Paper
@@ -91,7 +92,9 @@ def _page(entry: WorkedProblem, scene: Scene, header: Header) -> TactilePage:
     below += BETWEEN - LINE_APART
     across = min(Fraction(1), (width - 2 * SIDE) / scene.width)
     room = height - below - SIDE - BETWEEN - LINE_APART * len(under)
-    down = min(HIGHER * across, room / scene.height)
+    # The sides of a rectangle are felt beside each other, so both have one scale.
+    sides = any(isinstance(one, SidesAndArea) for one in scene.descriptions)
+    down = min(across if sides else HIGHER * across, room / scene.height)
     for piece in scene.pieces:
         if isinstance(piece.shape, Box):
             x, y, wide, high = piece.shape.x, piece.shape.y, piece.shape.width, piece.shape.height
