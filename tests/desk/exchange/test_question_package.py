@@ -29,6 +29,7 @@ b. 3/4 ? 2/3
 12. 17 ÷ 5
 13. $3.25 - $1.50
 14. factors of 12
+15. ? - 5.7 = 4.3
 """
 MADE = questions_of_page(read_sheet(PAGE))[0]
 ITEM = "items/problem-1.xml"
@@ -39,6 +40,8 @@ def test_a_page_comes_back_as_it_was() -> None:
     assert questions_of_page(read_sheet(PAGE))[1] == ()
     assert page_of_questions(MADE, "q.zip") == PAGE
     assert questions_of_page(read_sheet(PAGE))[0] == MADE
+    untitled = questions_of_page(read_sheet("1. 52 - 27"))[0]
+    assert page_of_questions(untitled, "q.zip") == "1. 52 - 27\n"
 
 
 def _changed(change: Callable[[dict[str, str]], object]) -> bytes:

@@ -15,6 +15,7 @@ from onewhole.sheets.worked import WorkedSheet
 from onewhole.sheets.writing import write_sheet
 from onewhole.statements.line_plot import PlotQuestion
 from onewhole.statements.reading import read_statement
+from onewhole.writers.frame import UNTITLED
 from onewhole.writers.questions.item import PIECES, SIZE, WHOLE
 from onewhole.writers.questions.package import question_files
 
@@ -43,7 +44,9 @@ def page_of_questions(content: bytes, name: str) -> str:
     if not found.items:
         raise InputError("There is no question in this package", file=name, remedy="Look into the file.")
     try:
-        return write_sheet(Sheet(tuple(_items(found, name)), Header(title=found.title)))
+        return write_sheet(
+            Sheet(tuple(_items(found, name)), Header(title="" if found.title == UNTITLED else found.title))
+        )
     except InputError as refused:
         raise InputError(
             refused.what,

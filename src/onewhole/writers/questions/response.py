@@ -67,7 +67,7 @@ def response_to(worked: WorkedProblem) -> Response:
         if Style.MIXED in {one.ladder.style for one in (right, *numbers_of(worked.statement))}:
             return FractionBoxes(right.value, _boxes(right))
         if right.ladder.style in {Style.PLACES, Style.DECIMAL}:
-            return NumberBox(text(right), whole=right.value.denominator == 1)
+            return NumberBox(text(right), whole=right.ladder.style is Style.PLACES)
     also = also_right(worked.statement)
     every = (right, *worked.forms, *((also,) if also else ()))
     return WrittenLine(tuple(dict.fromkeys(way(one) for one in every for way in (text, printed))))
@@ -83,4 +83,7 @@ def _boxes(right: Quantity) -> tuple[int, int, int]:
 def _is_free(worked: WorkedProblem, right: Quantity) -> bool:
     """Say whether any form of an answer is right, and it is a number without a unit."""
     is_plain = right.kind is Kind.NUMBER and not right.ladder.mark and right.value >= 0
-    return is_plain and worked.wanted == ANY_FORM and isinstance(worked.statement, Question | MissingNumber)
+    asked = worked.statement
+    named_anew = isinstance(asked, Question) and isinstance(asked.asked, Quantity)
+    is_amount = isinstance(asked, Question | MissingNumber) and not named_anew
+    return is_plain and is_amount and worked.wanted == ANY_FORM
