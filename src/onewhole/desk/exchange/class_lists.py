@@ -1,7 +1,7 @@
 """Classes and their pupils out of a list that a school has: OneRoster 1.2, or names in a spreadsheet."""
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import datetime
 
 from onewhole.desk.classes.class_list import name_seen, new_class
@@ -50,8 +50,7 @@ def classes_listed(content: bytes, name: str, called: str = "") -> tuple[ListedC
     Raises InputError with the file, line and column, or the cell.
     """
     if is_roster(content):
-        found = roster_classes(content, name)
-        return (class_called(found, called, name),) if called else found
+        return roster_classes(content, name, called)
     if not called:
         what = "This list does not say what the class is called"
         raise InputError(what, file=name, remedy="Name the class.")
@@ -60,30 +59,36 @@ def classes_listed(content: bytes, name: str, called: str = "") -> tuple[ListedC
     )
 
 
-def roster_classes(content: bytes, name: str) -> tuple[ListedClass, ...]:
+def roster_classes(content: bytes, name: str, called: str = "") -> tuple[ListedClass, ...]:
     """Return the classes of a OneRoster package with their students, in the order of its enrollments.
 
-    A pupil is called by the preferred given name, or the given one, and the family name; nothing else is read
-    of a user. Raises InputError.
+    Where one is ``called`` so, by its title or identifier, it is that one alone. A pupil is called by the
+    preferred given name, or the given one, and the family name; nothing else is read of a user. Raises
+    InputError.
     """
     package = roster_package(content, name)
-    members: dict[str, dict[str, RosterRow]] = {}
+    classes = tuple(
+        ListedClass(
+            row["title"], (), row["sourcedId"], row["schoolSourcedId"], row["termSourcedIds"].split(",")[0]
+        )
+        for row in package.rows("classes")
+    )
+    if called:
+        classes = (class_called(classes, called, name),)
+    members: dict[str, dict[str, RosterRow]] = {one.sourced_id: {} for one in classes}
     for row in package.rows("enrollments"):
-        if row["role"] == "student":
-            members.setdefault(row["classSourcedId"], {})[row["userSourcedId"]] = row
+        if row["role"] == "student" and row["classSourcedId"] in members:
+            members[row["classSourcedId"]][row["userSourcedId"]] = row
     wanted = {user for of in members.values() for user in of}
     users = {row["sourcedId"]: row for row in package.rows("users") if row["sourcedId"] in wanted}
     return tuple(
-        ListedClass(
-            row["title"],
-            tuple(
-                _pupil(package, user, line, users) for user, line in members.get(row["sourcedId"], {}).items()
+        replace(
+            one,
+            pupils=tuple(
+                _pupil(package, user, line, users) for user, line in members[one.sourced_id].items()
             ),
-            row["sourcedId"],
-            row["schoolSourcedId"],
-            row["termSourcedIds"].split(",")[0],
         )
-        for row in package.rows("classes")
+        for one in classes
     )
 
 

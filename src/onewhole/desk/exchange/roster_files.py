@@ -6,7 +6,7 @@ field holds no line break. Nothing is read that a class list does not need: no a
 
 import csv
 import re
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from io import StringIO
 
@@ -70,14 +70,15 @@ _ROLES_MOVED = (
 
 @dataclass(frozen=True, slots=True)
 class RosterRow:
-    """A line of a file: its number, from 1, and its fields by column."""
+    """A line of a file: its number, from 1, its fields, and where each column is."""
 
     line: int
-    fields: Mapping[str, str]
+    fields: Sequence[str]
+    columns: Mapping[str, int]
 
     def __getitem__(self, column: str) -> str:
         """Return a field."""
-        return self.fields[column]
+        return self.fields[self.columns[column]]
 
 
 @dataclass(frozen=True, slots=True)
@@ -112,16 +113,14 @@ class RosterPackage:
                 here = head[at] if at < len(head) else "nothing"
                 what = f"Column {at + 1} is called {column} in OneRoster 1.2, and here it is {here[:40]}"
                 raise self.refusal(file, what, line, at + 1)
+        columns = {column: at for at, column in enumerate(head)}
         for line, cells in lines:
             if len(cells) != len(head):
                 raise self.refusal(file, f"This line has {len(cells)} fields and not {len(head)}", line)
             if not _ID.fullmatch(cells[0]):
                 raise self.refusal(file, f"“{cells[0][:40]}” is no sourcedId", line, 1)
-            for at, cell in enumerate(cells):
-                if "\n" in cell or "\r" in cell:
-                    raise self.refusal(file, "A field has a line break in it", line, at + 1)
             if cells[1] != "tobedeleted":
-                yield RosterRow(line, dict(zip(head, cells, strict=True)))
+                yield RosterRow(line, cells, columns)
 
     def _lines(self, file: str) -> Iterator[tuple[int, list[str]]]:
         name = f"{file}.csv"
@@ -136,6 +135,11 @@ class RosterPackage:
         line = 1
         try:
             for cells in reader:
+                if reader.line_num > line:
+                    at = next(
+                        (at for at, cell in enumerate(cells, start=1) if "\n" in cell or "\r" in cell), 1
+                    )
+                    raise self.refusal(file, "A field has a line break in it", line, at)
                 if cells:
                     yield line, cells
                 line = reader.line_num + 1
