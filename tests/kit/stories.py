@@ -226,10 +226,14 @@ PLOTS = tuple(
 #: What is told of numbers that are neither added nor taken away.
 FURTHER = (*ORDERED, *ROUNDED, *OTHER_NAMES, *PRODUCTS, *EACH, *CLOCK_TIMES)
 #: One statement of each kind of unknown for each kind of amount, and for amounts under one.
-TOLD = (*_TWO, *THREE, *RENAMED, *ONE_OF_THREE, *FURTHER, *DIVIDED, *LISTED, *STEPS, *PLOTS)
+TOLD = (*_TWO, *THREE, *RENAMED, *ONE_OF_THREE, *FURTHER, *DIVIDED, *LISTED, *STEPS, *PLOTS[::10])
 
 #: With every unit in every shape of several steps, to reach every sentence.
-EVERY = (*TOLD, *(shape.format(a=a, b=b, c=c) for a, b, c in (*_OF_STEPS, *_UNITS) for shape in _STEPS))
+EVERY = (
+    *TOLD,
+    *PLOTS,
+    *(shape.format(a=a, b=b, c=c) for a, b, c in (*_OF_STEPS, *_UNITS) for shape in _STEPS),
+)
 
 TRAIL = replace(words_for("trail mile"), story=OwnStory("the trail club", "walks"))
 WORDS = (
