@@ -77,6 +77,7 @@ NEEDS_NONE = {
     "pupil.take_back": "names a line by a number that is never given twice and never changes",
     "pupil.clean_file": "takes away traces of what is erased already",
     "page_desk.live": "keeps nothing",
+    "stop.now": "ends the program; what is kept stays as it is",
     "page_desk.mended": "keeps nothing",
     "page_desk.moved": "keeps nothing",
     **dict.fromkeys(("year.compose", "page_desk.wished"), "makes a draft; it is kept by Save"),

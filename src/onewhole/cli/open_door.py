@@ -19,9 +19,13 @@ import msgspec
 
 from onewhole.cli.data_folder import data_folder, made_private
 
-if sys.platform != "win32":
+if sys.platform == "win32":
+    import msvcrt
+else:
     import fcntl
 
+#: Where on Windows the lock lies: nobody can read bytes that another has locked, and no note is that long.
+_LOCK_LIES = 1 << 30
 _PAGE = """<!doctype html>
 <html lang="en-US"><head><meta charset="utf-8"><meta name="referrer" content="no-referrer">
 <meta http-equiv="refresh" content="0; url={address}"><title>onewhole</title></head>
@@ -62,8 +66,8 @@ def held_door(place: DoorPlace) -> Iterator[Callable[[str], None] | None]:
     """Hold the place of a door; None where another process of this person holds it.
 
     What is given notes an address for the next window, as often as there is a new one. At the end nothing of
-    it is left; of a process that was killed the lock is gone, and the next start takes its place. On Windows,
-    and on a disk that knows no such locks, every start has a door of its own.
+    it is left; of a process that was killed the lock is gone, and the next start takes its place. On a disk
+    that knows no such locks, every start has a door of its own.
     """
     handle = _taken(place.note)
     if handle is None:
@@ -72,10 +76,13 @@ def held_door(place: DoorPlace) -> Iterator[Callable[[str], None] | None]:
     try:
         yield lambda address: _write(place, handle, address)
     finally:
+        if sys.platform == "win32":  # where no open file is taken away
+            os.close(handle)
         for path in (place.page, place.note):
             with suppress(OSError):
                 path.unlink(missing_ok=True)
-        os.close(handle)
+        if sys.platform != "win32":
+            os.close(handle)
 
 
 def door_noted(place: DoorPlace) -> DoorNote | None:
@@ -89,7 +96,7 @@ def door_noted(place: DoorPlace) -> DoorNote | None:
         return None
     with os.fdopen(handle, "rb") as file:
         seen = os.fstat(handle)
-        if not (S_ISREG(seen.st_mode) and _is_ours(seen) and seen.st_mode & 0o077 == 0):
+        if not (S_ISREG(seen.st_mode) and _is_ours(seen) and _is_private(seen)):
             return None
         try:
             note = msgspec.json.decode(file.read(10_000), type=DoorNote)
@@ -103,8 +110,7 @@ def _taken(note: Path) -> int | None:
     while True:
         handle = os.open(note, os.O_RDWR | os.O_CREAT | getattr(os, "O_NOFOLLOW", 0), 0o600)
         try:
-            if sys.platform != "win32":
-                fcntl.flock(handle, fcntl.LOCK_EX | fcntl.LOCK_NB)
+            _lock(handle)
         except BlockingIOError:
             os.close(handle)
             return None
@@ -116,6 +122,18 @@ def _taken(note: Path) -> int | None:
         os.close(handle)  # whoever held it took the name away meanwhile
 
 
+def _lock(handle: int) -> None:
+    """Lock a file until it is closed. Raises BlockingIOError where it is, OSError on a disk without locks."""
+    if sys.platform != "win32":
+        fcntl.flock(handle, fcntl.LOCK_EX | fcntl.LOCK_NB)
+        return
+    os.lseek(handle, _LOCK_LIES, os.SEEK_SET)
+    try:
+        msvcrt.locking(handle, msvcrt.LK_NBLCK, 1)
+    except PermissionError as error:
+        raise BlockingIOError from error
+
+
 def _write(place: DoorPlace, handle: int, address: str) -> None:
     """Note an address: the page first, so that whoever reads the note finds it."""
     beside = place.page.with_suffix(".new")
@@ -125,11 +143,17 @@ def _write(place: DoorPlace, handle: int, address: str) -> None:
     beside.replace(place.page)
     content = msgspec.json.encode(DoorNote(os.getpid(), address))
     os.ftruncate(handle, 0)
-    os.pwrite(handle, content, 0)
+    os.lseek(handle, 0, os.SEEK_SET)
+    os.write(handle, content)
 
 
 def _is_ours(seen: os.stat_result) -> bool:
     return sys.platform == "win32" or seen.st_uid == os.geteuid()
+
+
+def _is_private(seen: os.stat_result) -> bool:
+    """Say whether only its owner reads a file; on Windows the person's own folder sees to that."""
+    return sys.platform == "win32" or seen.st_mode & 0o077 == 0
 
 
 def _is_running(pid: int) -> bool:

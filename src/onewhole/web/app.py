@@ -101,7 +101,7 @@ class App:
     """The state that every page shares. ``folder`` is where films and printed pages of the nights are put.
 
     ``sees`` looks at the pictures of papers. ``signs_in`` says that one signs in with a password, and so out
-    again.
+    again. ``stop`` lets the program end soon, where a page may do that.
     """
 
     books: Books
@@ -111,6 +111,7 @@ class App:
     signs_in: bool = False
     checks: Checks = field(default_factory=Checks)
     sees: Sees = sees_papers
+    stop: Callable[[], None] | None = None
 
     def today(self) -> date:
         """Return the day it is where the teacher is."""
@@ -122,9 +123,15 @@ class App:
         self.books.close()
 
 
-def app_for(path: Path, now: Callable[[], datetime], *, signs_in: bool = False) -> App:
+def app_for(
+    path: Path,
+    now: Callable[[], datetime],
+    *,
+    signs_in: bool = False,
+    stop: Callable[[], None] | None = None,
+) -> App:
     """Return the state for a class file; the demo's file and the folder of made things lie beside it."""
     path = path.resolve()
     books = Books({MINE: path, DEMO: path.with_name(f"{path.stem}-demo{path.suffix}")})
     made = path.with_name(f"{path.stem}-made")
-    return App(books, made, Jobs(), now, signs_in)
+    return App(books, made, Jobs(), now, signs_in, stop=stop)

@@ -9,7 +9,7 @@ from collections.abc import Callable
 from datetime import datetime
 from ipaddress import ip_address
 from pathlib import Path
-from threading import current_thread, main_thread
+from threading import Timer, current_thread, main_thread
 from types import FrameType
 
 import uvicorn
@@ -29,6 +29,8 @@ from onewhole.web.asgi import asgi_app
 
 #: Seconds that an idle connection stays open after an answer, and bytes of the head of a request.
 KEEP_ALIVE, LONGEST_HEAD = 5, 32 * 1024
+#: Seconds from "Stop" to the end: the page that says so still has to fetch its styles and letters.
+STOPS_AFTER = 1.5
 
 
 def serve(
@@ -58,7 +60,10 @@ def serve(
     idle, life = (SHARED_IDLE, SHARED_LIFE) if shared else (IDLE, LIFE)
     sessions = Sessions(time.monotonic, idle, life)
     access = Access(stands.hosts(port), sessions, port, secure=stands.tls is not None, password=shared)
-    app = app_for(path, now, signs_in=shared)
+    server: uvicorn.Server
+    app = app_for(
+        path, now, signs_in=shared, stop=None if shared else lambda: _end_after(server, STOPS_AFTER)
+    )
     way_in = stands.base(port) + ("/sign-in" if shared else "")
     spare = SpareLink(sessions, lambda key: again(way_in if shared else f"{way_in}/open?key={key}"))
     if shared:
@@ -110,6 +115,17 @@ def server_config(served: ASGIApp, tls: ssl.SSLContext | None = None) -> uvicorn
         lifespan="off",
         ssl_context_factory=None if tls is None else lambda _config, _usual: tls,
     )
+
+
+def _end_after(server: uvicorn.Server, seconds: float) -> None:
+    """Let the server end after so many seconds; what was asked of it meanwhile is answered."""
+
+    def end() -> None:
+        server.should_exit = True
+
+    timer = Timer(seconds, end)
+    timer.daemon = True
+    timer.start()
 
 
 def _end_when_told(server: uvicorn.Server) -> None:

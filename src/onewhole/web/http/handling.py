@@ -213,6 +213,7 @@ def _everywhere(request: PageRequest, words: Mapping[str, object]) -> dict[str, 
         "csrf_token": request.csrf_token,
         "demo": request.is_demo,
         "signs_in": request.app.signs_in,
+        "stops": request.app.stop is not None,
         "jobs": request.app.jobs.under_way(),
         "today": request.app.today(),
     }
