@@ -2,7 +2,7 @@
 
 import os
 import sqlite3
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from contextlib import closing, contextmanager, suppress
 from dataclasses import dataclass, field, replace
 from pathlib import Path
@@ -117,11 +117,12 @@ class Store:
         self.engine.dispose()
 
 
-def open_store(path: Path) -> Store:
+def open_store(path: Path, *, before_steps: Callable[[Path], None] = lambda _path: None) -> Store:
     """Open the file of a class, or make it: mode 0600, WAL with full sync, the tables of today.
 
-    A file of an earlier release is brought forward, all steps or none. A new file is made whole beside and
-    then takes its name. Raises `StoreRefused` for a newer, damaged or foreign file (which stays as it is)
+    A file of an earlier release is brought forward, all steps or none; ``before_steps`` is given its place
+    first, and where that raises, the file stays as it is. A new file is made whole beside and then takes its
+    name. Raises `StoreRefused` for a newer, damaged or foreign file (which stays as it is)
     and for a folder that takes no file; for a damaged file it names the newest automatic backup.
     What a killed process left half made beside it is taken away.
 
@@ -146,6 +147,7 @@ def open_store(path: Path) -> Store:
     store = Store(place, engine_for(place))
     try:
         if step != known_steps()[-1]:
+            before_steps(path)
             with store.writing() as connection:
                 bring_forward(connection)
             store.engine.dispose()

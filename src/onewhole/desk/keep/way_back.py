@@ -1,6 +1,7 @@
 """A way back: what stands where the class should be is moved aside, and the newest good backup is found."""
 
 import os
+from contextlib import closing
 from dataclasses import dataclass
 from datetime import datetime, timedelta
 from glob import escape
@@ -10,9 +11,10 @@ from pathlib import Path
 from onewhole.desk.keep.pupil_cache import pupil_cache
 from onewhole.errors import InputError
 from onewhole.store.backups import Backup, backups_folder, backups_of, dated_name
+from onewhole.store.copying import copy_beside
 from onewhole.store.handed_in.fresh import fresh_file
 from onewhole.store.mending import check_backup
-from onewhole.store.opening import Store, all_beside, disk_refusals, logs_of, open_store
+from onewhole.store.opening import Store, all_beside, connected, disk_refusals, logs_of, open_store
 from onewhole.store.refusals import BackupRefused, Damaged, NotThere, StoreRefused
 from onewhole.store.standing import Standing, own_place, real_place, standing
 
@@ -104,12 +106,24 @@ def not_as_written(count: int) -> str:
 
 
 def open_or_tell(path: Path) -> Store:
-    """Open the file of a class, or make it. Raises StoreRefused; for a damaged one it tells the way back."""
+    """Open the file of a class, or make it. Raises StoreRefused; for a damaged one it tells the way back.
+
+    A file of an earlier release is backed up before it is brought forward: no backup, no change.
+    """
     try:
-        return open_store(path)
+        return open_store(path, before_steps=_backed_up)
     except Damaged as damaged:
         told = way_back(path).told
         raise type(damaged)(damaged.what, where=damaged.where, remedy=told) from damaged
+
+
+def _backed_up(path: Path) -> None:
+    """Back up a file of an earlier release as it stands, under the moment it was last written at."""
+    with disk_refusals(path):
+        written = max(one.stat().st_mtime for one in (path, *logs_of(path)) if one.exists())
+    goal = name_before(path, datetime.fromtimestamp(written).astimezone())
+    with closing(connected(path, "ro")) as source:
+        copy_beside(source, goal)
 
 
 def open_kept(path: Path) -> Store:
