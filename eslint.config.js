@@ -31,7 +31,7 @@ export default [
     },
   },
   {
-    files: ["src/onewhole/web/static/*.js"],
+    files: ["src/onewhole/web/static/*.js", "tools/try_page/*.js"],
     languageOptions: { sourceType: "module", globals: globals.browser },
   },
   {

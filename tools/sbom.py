@@ -5,7 +5,8 @@ Made anew it is the same to the byte: it has no time, no serial number, no path 
 
 import json
 import tomllib
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass
 
 from cyclonedx.contrib.license.factories import LicenseFactory
 from cyclonedx.model.bom import Bom
@@ -13,31 +14,51 @@ from cyclonedx.model.component import Component, ComponentType
 from cyclonedx.output.json import JsonV1Dot6
 from packageurl import PackageURL
 
+from onewhole import __version__
 from tools.locked import ROOT
 from tools.third_party import Bundled, Crate, Package, packages
 
 SBOM = ROOT / "sbom.cdx.json"
 
 
-def sbom() -> str:
-    """Return the file's text."""
+@dataclass(frozen=True, slots=True)
+class Beside:
+    """A part that is no package: name, version ("" where none is told), licence, who tells of that."""
+
+    name: str
+    version: str
+    licence: str
+    told: str
+
+
+def sbom(only: frozenset[str] | None = None, beside: Sequence[Beside] = (), *, licence: str = "") -> str:
+    """Return the file's text; with ``only`` of these packages, with ``beside`` of what else comes along.
+
+    ``licence`` are the terms of the whole where they are not those of onewhole itself.
+    """
     bom = Bom()
-    bom.metadata.component = _onewhole()
-    components = {one.name: _package(one) for one in packages()}
+    bom.metadata.component = _onewhole(licence)
+    there = [one for one in packages() if only is None or one.name in only]
+    components = {one.name: _package(one) for one in there}
     bom.components.update(components.values())
-    bom.register_dependency(bom.metadata.component, [components[name] for name in _wanted()])
-    for one in packages():
-        bom.register_dependency(components[one.name], [components[name] for name in one.needs])
+    wanted = [components[name] for name in _wanted() if name in components]
+    bom.register_dependency(bom.metadata.component, wanted)
+    for one in there:
+        needs = [components[name] for name in one.needs if name in components]
+        bom.register_dependency(components[one.name], needs)
+    for part in beside:
+        ref = f"system/{part.name}"
+        bom.components.add(_component(part.name, part.version, part.licence, ref, told=part.told))
     made = json.loads(JsonV1Dot6(bom).output_as_string())
     # Neither is asked for by the format, and both would differ each time.
     del made["serialNumber"], made["metadata"]["timestamp"]
     return json.dumps(made, indent=1, sort_keys=True, ensure_ascii=False) + "\n"
 
 
-def _onewhole() -> Component:
+def _onewhole(licence: str) -> Component:
     project = tomllib.loads((ROOT / "pyproject.toml").read_text(encoding="utf-8"))["project"]
     return _component(
-        "onewhole", project["version"], project["license"], "onewhole", ComponentType.APPLICATION
+        "onewhole", __version__, licence or project["license"], "onewhole", ComponentType.APPLICATION
     )
 
 

@@ -1,4 +1,4 @@
-"""The unpacked program: a double-click opens the class, what is typed is done, what went wrong is on a page."""
+"""The unpacked program: a double-click opens the class, what is typed is done, a fault is on a page."""
 
 import sys
 from pathlib import Path

@@ -28,7 +28,7 @@ def test_as_platformdirs(
 
 
 def test_on_windows() -> None:
-    """The local application data. Source: platformdirs 4.14, `windows.py`; a path without a drive is half one."""
+    """The local application data (platformdirs 4.14, `windows.py`); a path without a drive is half one."""
     home = PureWindowsPath("C:/Users/Ada")
     assert named(home, "D:\\Local") == PureWindowsPath("D:/Local")
     assert named(home, "\\Local") is None

@@ -39,6 +39,7 @@ def foreign() -> tuple[str, ...]:
 
 
 def parts_of_scipy() -> tuple[str, ...]:
-    """Return the parts of SciPy that our code names: it loads them itself, where no reader of imports sees."""
+    """Return the parts of SciPy that our code names: it loads them where no reader of imports sees."""
     texts = (path.read_text(encoding="utf-8") for path in sorted((ROOT / "src").rglob("*.py")))
-    return tuple(sorted({found for text in texts for found in re.findall(r"\bscipy\.[a-z]+\b", text)}))
+    named = {found for text in texts for found in re.findall(r"\bscipy\.([a-z]+)\b", text)}
+    return tuple(f"scipy.{part}" for part in sorted(named - {"libs"}))

@@ -32,7 +32,7 @@ def data_folder(environment: Mapping[str, str], home: Path, platform: str = sys.
 
 
 def named(home: PurePath, typed: str) -> PurePath | None:
-    """Return a folder that the environment names, read as the home's system reads paths; None for half one."""
+    """Return a folder that the environment names, in the style of the home's paths; None for half a path."""
     folder = type(home)(typed)
     return folder if folder.is_absolute() else None
 
