@@ -10,7 +10,8 @@ CODE := $(wildcard src tests bench lab tools examples)
 # Python keeps what it compiles, whatever the machine says: the tests start the program many times.
 export PYTHONDONTWRITEBYTECODE :=
 
-.PHONY: run serve test walk lint lint-types lint-rest format docs sbom audit-dependencies bench lab lock clean
+.PHONY: run serve test walk lint lint-types lint-rest format docs sbom audit-dependencies bench lab lock clean \
+	bundle bundle-check dist dist-check try-page site release
 
 run: $(READY)
 	$(BIN)/onewhole night examples/room12 --to out
@@ -68,6 +69,36 @@ sbom: $(READY)
 	$(BIN)/python -m tools.sbom
 	$(BIN)/python -m tools.notices
 
+# The folder that a teacher unpacks and starts by a double-click, in build/bundle; `make bundle ARCHIVE=--archive` packs it.
+bundle: $(READY)
+	$(BIN)/python -m tools.bundle $(ARCHIVE)
+
+# Builds it and tries it where there is no Python: a night and a film by hand in Chromium.
+bundle-check: bundle
+	ONEWHOLE_BUNDLE=$(CURDIR)/build/bundle/onewhole $(BIN)/pytest -q tests/bundle/test_bundle.py
+
+# What `pipx install` and `uv tool install` take, and the source it is made from, in dist.
+dist: $(READY)
+	rm -rf dist
+	$(BIN)/python -m build --no-isolation --outdir dist >/dev/null
+	@ls -l dist
+
+# Installs the wheel outside of this folder with what it needs, by the lock, and does a night with it.
+dist-check: dist
+	ONEWHOLE_DIST=$(CURDIR)/dist $(BIN)/pytest -q tests/bundle/test_dist.py
+
+# The page "Try and check", which needs no program: a folder for any server of files, in build/try-page.
+try-page: $(READY) $(NODE)
+	$(BIN)/python -m tools.try_page
+
+# The docs as a site, with pages of the code, in build/site.
+site: $(READY)
+	$(BIN)/python -m tools.site
+
+# Makes a release of what stands in changelog.d: `make release VERSION=0.2.0`. It commits nothing.
+release: $(READY)
+	$(BIN)/python -m tools.release $(VERSION)
+
 # Asks the index of packages for known faults of what is locked; ends with an error where it does not tell.
 audit-dependencies: $(READY)
 	$(BIN)/python -m tools.audit_dependencies
@@ -112,5 +143,5 @@ lock: $(READY)
 	node tools/plain_lock.js
 
 clean:
-	rm -rf $(VENV) node_modules out build .hypothesis .import_linter_cache .mypy_cache .pytest_cache .ruff_cache
+	rm -rf $(VENV) node_modules out build dist .hypothesis .import_linter_cache .mypy_cache .pytest_cache .ruff_cache
 	rm -rf src/*.egg-info
