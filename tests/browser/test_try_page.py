@@ -15,6 +15,7 @@ from tools.try_page.build import build
 
 pytestmark = [
     *NEEDS_CHROMIUM,
+    pytest.mark.more("house/test_trying.py"),
     pytest.mark.skipif(
         not (ROOT / "node_modules" / "pyodide").exists(), reason="`npm ci` has not fetched Pyodide"
     ),

@@ -34,3 +34,12 @@ def test_on_windows() -> None:
     assert named(home, "\\Local") is None
     assert named(PurePosixPath("/ada"), "D:\\Local") is None
     assert data_folder({}, Path("/ada"), "win32") == Path("/ada/AppData/Local/onewhole")
+
+
+@pytest.mark.parametrize("platform", ["win32", "darwin"])
+def test_a_folder_of_before_stays(platform: str, tmp_path: Path) -> None:
+    """A class that an earlier release kept there is found again."""
+    former = tmp_path / ".local" / "share" / "onewhole"
+    assert data_folder({}, tmp_path, platform) != former
+    former.mkdir(parents=True)
+    assert data_folder({}, tmp_path, platform) == former

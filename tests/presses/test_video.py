@@ -10,6 +10,7 @@ from av.stream import Disposition
 from PIL import Image
 
 from onewhole.notations.sentences.text import sentence_text
+from onewhole.presses import workers
 from onewhole.presses.files import FileRefused
 from onewhole.presses.frames import numbers, parts
 from onewhole.presses.poster import poster
@@ -232,3 +233,13 @@ def test_poster_shows_the_first_problem_and_the_title() -> None:
     assert poster(Timeline("Another night", kites().chapters), WORDS) != first
     upright = poster(replace(kites(), shape=Shape.UPRIGHT), WORDS)
     assert Image.open(BytesIO(upright)).size == (1080, 1920)
+
+
+@pytest.mark.more("presses/test_workers.py")
+def test_processes_that_begin_anew_draw_the_same(
+    made: Made, monkeypatch: pytest.MonkeyPatch, tmp_path: Path
+) -> None:
+    """Where a system cannot fork, as Windows, each process reads the program in by itself (spawn)."""
+    monkeypatch.setattr(workers, "get_all_start_methods", lambda: ["spawn"])
+    assert _film(kites(), tmp_path).parts_rendered == made.filmed.parts_rendered
+    assert (tmp_path / "film.mp4").read_bytes() == made.path.read_bytes()

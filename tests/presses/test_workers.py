@@ -9,6 +9,7 @@ from pathlib import Path
 
 import pytest
 
+from onewhole.presses import workers
 from tests.kit.waiting import GIVE_UP
 
 #: Three ways to start a process that has something to wait for; each prints its numbers, and then waits too.
@@ -60,3 +61,12 @@ def test_a_process_ends_with_its_parent(code: str, how: signal.Signals, tmp_path
         for handle in started:
             assert select.select([handle], [], [], GIVE_UP)[0]
             os.close(handle)
+
+
+def test_without_fork_each_process_begins_anew(monkeypatch: pytest.MonkeyPatch) -> None:
+    """As on Windows: the pool is told so, and gives what was asked."""
+    monkeypatch.setattr(workers, "get_all_start_methods", lambda: ["spawn"])
+    with workers.workers(1) as pool:
+        assert pool._mp_context is not None
+        assert pool._mp_context.get_start_method() == "spawn"
+        assert pool.submit(abs, -7).result() == 7

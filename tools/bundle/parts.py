@@ -1,11 +1,10 @@
 """What goes into the folder and what stays out, by the locks: nothing that only tests or tools need."""
 
-import re
 from importlib.metadata import packages_distributions
 
 from packaging.utils import canonicalize_name
 
-from tools.locked import ROOT, RUNTIME, pinned
+from tools.locked import RUNTIME, pinned
 
 #: Packages whose files are read by name, as data: letters, a voice, words of a language.
 WITH_DATA = ("espeakng_loader", "fontpkg_lexend", "fontpkg_atkinson_hyperlegible")
@@ -36,10 +35,3 @@ def foreign() -> tuple[str, ...]:
     return tuple(
         sorted(name for name, of in of_module().items() if name.isidentifier() and of.isdisjoint(there))
     )
-
-
-def parts_of_scipy() -> tuple[str, ...]:
-    """Return the parts of SciPy that our code names: it loads them where no reader of imports sees."""
-    texts = (path.read_text(encoding="utf-8") for path in sorted((ROOT / "src").rglob("*.py")))
-    named = {found for text in texts for found in re.findall(r"\bscipy\.([a-z]+)\b", text)}
-    return tuple(f"scipy.{part}" for part in sorted(named - {"libs"}))

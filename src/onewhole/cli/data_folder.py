@@ -21,7 +21,12 @@ def data_folder(environment: Mapping[str, str], home: Path, platform: str = sys.
     '/data/onewhole'
     >>> data_folder({}, Path("/ada"), "darwin").as_posix()
     '/ada/Library/Application Support/onewhole'
+
+    Where a folder of an earlier release is there, which was under `.local/share` on every system, it stays.
     """
+    former = home.joinpath(".local", "share", "onewhole")
+    if platform in {"win32", "darwin"} and former.is_dir():
+        return former
     folder: PurePath
     if platform == "win32":
         folder = named(home, environment.get("LOCALAPPDATA", "")) or home / "AppData" / "Local"

@@ -124,14 +124,14 @@ def _taken(note: Path) -> int | None:
 
 def _lock(handle: int) -> None:
     """Lock a file until it is closed. Raises BlockingIOError where it is, OSError on a disk without locks."""
-    if sys.platform != "win32":
+    if sys.platform == "win32":
+        os.lseek(handle, _LOCK_LIES, os.SEEK_SET)
+        try:
+            msvcrt.locking(handle, msvcrt.LK_NBLCK, 1)
+        except PermissionError as error:
+            raise BlockingIOError from error
+    else:
         fcntl.flock(handle, fcntl.LOCK_EX | fcntl.LOCK_NB)
-        return
-    os.lseek(handle, _LOCK_LIES, os.SEEK_SET)
-    try:
-        msvcrt.locking(handle, msvcrt.LK_NBLCK, 1)
-    except PermissionError as error:
-        raise BlockingIOError from error
 
 
 def _write(place: DoorPlace, handle: int, address: str) -> None:

@@ -2,6 +2,7 @@
 
 import os
 import sqlite3
+import sys
 from collections.abc import Callable
 from contextlib import AbstractContextManager, closing, nullcontext
 from itertools import count
@@ -11,6 +12,9 @@ from onewhole.store.opening import disk_refusals, logs_of, make_beside, sync_fol
 from onewhole.store.reading_back import digest_of, read_back
 from onewhole.store.refusals import StoreRefused
 from onewhole.store.transaction import translate_errors
+
+#: On Windows an open file takes no other name.
+CLOSES_FIRST = sys.platform == "win32"
 
 
 def copy_beside(
@@ -29,6 +33,7 @@ def copy_beside(
             where=str(goal),
             remedy="Choose another name, or take the log away first.",
         )
+    handle: int | None
     handle, beside = make_beside(goal)
     try:
         with disk_refusals(goal):
@@ -43,6 +48,9 @@ def copy_beside(
                     remedy="Put the backup on another disk.",
                 )
             with turn(beside):
+                if CLOSES_FIRST:
+                    os.close(handle)
+                    handle = None
                 beside.replace(goal)
     finally:
         take_beside_away(handle, beside)

@@ -263,15 +263,16 @@ def make_beside(path: Path) -> tuple[int, Path]:
         os.close(handle)
 
 
-def take_beside_away(handle: int, beside: Path) -> None:
-    """Take a file made beside away, where it still has that name, and let go of it.
+def take_beside_away(handle: int | None, beside: Path) -> None:
+    """Take a file made beside away, where it still has that name, and let go of it; None is let go already.
 
     It has done its work or has failed already: where the disk does not let it go, it is swept later.
     """
     with suppress(OSError):
         beside.unlink(missing_ok=True)
-    with suppress(OSError):
-        os.close(handle)
+    if handle is not None:
+        with suppress(OSError):
+            os.close(handle)
 
 
 def sync_folder(folder: Path) -> None:

@@ -12,6 +12,7 @@ from onewhole.desk.classes.class_records import room, sheet_typed, spoken_night
 from onewhole.desk.classes.rosters import in_class_on, roster_of
 from onewhole.desk.classes.seen import is_to_be_written
 from onewhole.desk.page.braille_files import BrailleFile, braille_ready
+from onewhole.desk.page.file_name import file_name
 from onewhole.desk.page.fitting import PageFit
 from onewhole.desk.page.print_choice import PrintChoice, PrintPart, SheetPage
 from onewhole.desk.page.print_pages import TOGETHER, fitted_pupil_page, one_kind, together
@@ -247,8 +248,8 @@ def _worked(sheet: Sheet, choice: PrintChoice, *, nearest: bool) -> tuple[Worked
 def _brailled(sheet: Sheet, file: BrailleFile) -> PagePaper:
     (ready,) = braille_ready(WorkedSheet(sheet), (file,))
     media = "text/plain; charset=utf-8" if ready.ending == "txt" else "application/x-brf"
-    name = f"{_titled(sheet)}, {ready.page}".replace("/", "-")
-    return PagePaper(f"{name}.{ready.ending}", ready.content, media)
+    name = file_name(f"{_titled(sheet)}, {ready.page}", ready.ending)
+    return PagePaper(name, ready.content, media)
 
 
 def _raised(sheet: Sheet, now: datetime) -> PagePaper:
@@ -260,7 +261,7 @@ def _raised(sheet: Sheet, now: datetime) -> PagePaper:
 
 
 def _made(page: Printed, name: str, now: datetime) -> PagePaper:
-    return PagePaper(f"{name.replace('/', '-')}.pdf", press(page.source, data=page.content, when=now))
+    return PagePaper(file_name(name, "pdf"), press(page.source, data=page.content, when=now))
 
 
 def _titled(sheet: Sheet) -> str:

@@ -9,6 +9,7 @@ from onewhole.desk.classes.class_records import Store, night_page
 from onewhole.desk.classes.group_settings import set_groups
 from onewhole.desk.classes.marked_nights import marked_night, missing_before
 from onewhole.desk.marking.heat import density
+from onewhole.desk.page.file_name import file_name
 from onewhole.desk.pupil.asked_answers import (
     LONGEST,
     note_asked,
@@ -190,7 +191,7 @@ def sheet(request: PageRequest) -> FileContent:
     named = fingerprint(night)
     there = printed_page(_folder(request), named, sheet)
     called = dict(printed_pages(_folder(request), named))[sheet]
-    name = f"{night.page.name}, {called}.pdf".replace("/", "-")
+    name = file_name(f"{night.page.name}, {called}", "pdf")
     return FileContent(there, "application/pdf", name, in_tab=True)
 
 
