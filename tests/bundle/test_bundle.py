@@ -72,7 +72,7 @@ def test_a_night_and_a_film_by_hand_in_a_root_with_nothing_else(tmp_path: Path) 
 
 def _film(page: Page) -> None:
     go(page, "Week")
-    go(page, "Show the walkthrough of Tails for the long kite")
+    go(page, "Walkthrough")
     page.get_by_role("button", name="Make the film", exact=True).click()
     expect(page.get_by_role("heading", name="Chapters")).to_be_visible()
     assert until(lambda: page.evaluate("document.querySelector('video').readyState >= 1"))

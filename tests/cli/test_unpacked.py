@@ -12,7 +12,12 @@ from onewhole.cli import unpacked
 def opened(monkeypatch: pytest.MonkeyPatch) -> list[Path]:
     """The pages that a browser was told to open."""
     pages: list[Path] = []
-    monkeypatch.setattr(unpacked, "opened_in_browser", lambda page: pages.append(page) or True)
+
+    def show(page: Path) -> bool:
+        pages.append(page)
+        return True
+
+    monkeypatch.setattr(unpacked, "opened_in_browser", show)
     return pages
 
 

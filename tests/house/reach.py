@@ -62,7 +62,10 @@ def _names(node: ast.stmt) -> Iterator[str]:
 
 
 def doors() -> set[tuple[str, str]]:
-    """What is called from outside: the commands, the browser door, the acts of the package itself."""
+    """What is called from outside: the commands, the browser door, the acts of the package itself.
+
+    The folder to unpack begins at a place of its own: `tools/bundle/start.py`.
+    """
     project = tomllib.loads((ROOT / "pyproject.toml").read_text())["project"]
     points = [project["scripts"], *project["entry-points"].values()]
     named = [tuple(point.split(":")) for group in points for point in group.values()]
@@ -78,7 +81,8 @@ def doors() -> set[tuple[str, str]]:
         if name.startswith(RUN_BY_NAME)
         for one in module.defined
     ]
-    return {(module, name) for module, name in (*named, *acts, *by_name)}
+    unpacked = ("onewhole.cli.unpacked", "begin")
+    return {(module, name) for module, name in (*named, *acts, *by_name, unpacked)}
 
 
 def owner(module: str, name: str) -> tuple[str, str] | None:

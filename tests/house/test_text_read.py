@@ -85,6 +85,7 @@ READERS = {
     "presses/paper/picture_kinds.py": "the first bytes of a file",
     "desk/page/patterns.py": "a typed problem, and its story behind a bar",
     "desk/page/clicks.py": ASKED,
+    "desk/page/file_name.py": NAME,
     "desk/page/fitting.py": "a drawing of the typesetter: how much room it left",
     "desk/page/examples.py": "what a setting takes, in words of our own",
     "desk/page/kept_pages.py": SHEET,
