@@ -1,11 +1,12 @@
 """The docs as a site: built without a network, every link and picture is there, nothing comes from afar."""
 
+from functools import partial
 from html.parser import HTMLParser
 from pathlib import Path
 from urllib.parse import unquote, urlsplit
 
 import pytest
-from playwright.sync_api import Browser
+from playwright.sync_api import Browser, Request
 
 from tests.kit.browsers import NEEDS_CHROMIUM, PHONE, WIDE, runs_off
 from tools.locked import ROOT
@@ -76,13 +77,17 @@ def test_nothing_comes_from_elsewhere(pages: dict[Path, _Links]) -> None:
     assert {link for links in pages.values() for link in links.loads if urlsplit(link).netloc} == set()
 
 
+def _note(asked: list[str], request: Request) -> None:
+    asked.append(request.url)
+
+
 def test_it_shows_in_a_browser_without_asking_another(site: Path, browser: Browser) -> None:
     """On both widths, in our letters."""
     for width, height in (WIDE, PHONE):
         context = browser.new_context(viewport={"width": width, "height": height})
         page = context.new_page()
         asked: list[str] = []
-        page.on("request", lambda one, asked=asked: asked.append(one.url))
+        page.on("request", partial(_note, asked))
         page.goto((site / "docs" / "sheet-format.html").as_uri())
         assert [url for url in asked if not url.startswith(("file:", "data:", "blob:"))] == []
         assert not runs_off(page)

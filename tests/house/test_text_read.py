@@ -209,7 +209,6 @@ READERS = {
     "web/pages/photos.py": ASKED,
     "web/pages/printing.py": ASKED,
     "web/pages/recording.py": ASKED,
-    "web/pages/tomorrow.py": NAME,
     "web/pages/welcome.py": NAME,
     "working/way.py": "a key as a person types it, and the name of a way that was typed",
     "writers/captions.py": SIZE,
