@@ -23,7 +23,10 @@ from tests.kit.round_by_keys import (
     start_the_class,
 )
 from tests.kit.unpacked import FOLDER, IS_NAMED, bare, ended, rooted, started
-from tests.kit.waiting import until
+from tests.kit.waiting import GIVE_UP, until
+
+# What a page is expected to show, it may show late on a busy machine.
+expect.set_options(timeout=GIVE_UP * 1000)
 
 pytestmark = [
     *NEEDS_CHROMIUM,

@@ -24,10 +24,10 @@ def command(tmp_path_factory: pytest.TempPathFactory) -> Path:
     """The installed command."""
     folder = tmp_path_factory.mktemp("elsewhere") / "venv"
     (wheel,) = DIST.glob("*.whl")
-    pip = [folder / "bin" / "python", "-m", "pip", "install", "--quiet", "--disable-pip-version-check"]
+    pip = [str(folder / "bin" / "python"), "-m", "pip", "install", "--quiet", "--disable-pip-version-check"]
     subprocess.run([sys.executable, "-m", "venv", folder], check=True)
-    subprocess.run([*pip, "--require-hashes", "--requirement", RUNTIME], check=True)
-    subprocess.run([*pip, "--no-deps", "--no-index", wheel], check=True)
+    subprocess.run([*pip, "--require-hashes", "--requirement", str(RUNTIME)], check=True)
+    subprocess.run([*pip, "--no-deps", "--no-index", str(wheel)], check=True)
     return folder / "bin" / "onewhole"
 
 
