@@ -271,7 +271,8 @@ class DataPlace(Enum):
         "the table of answers, or the photos of papers, that a verb read, and the answers, the picture of "
         "cells, the folder and the notebook it wrote",
         Where.OUTSIDE,
-        "where the teacher put them (`onewhole mark`, `read`, `night`, `plan`, `print`, `tell`, `share`)",
+        "where the teacher put them (`onewhole mark`, `exchange`, `read`, `night`, `plan`, `print`, `tell`, "
+        "`share`)",
         HowHeld.NOTED,
         Erasing.TEACHERS,
         LastDay.TEACHERS,
