@@ -121,6 +121,24 @@ class NumbersUntold:
 
 
 @dataclass(frozen=True, slots=True)
+class HigherThanPage:
+    """A problem needs more room than a page has.
+
+    ``missing`` lines of its working are written on other paper, and where it is ``unpictured``, nothing is
+    drawn beside it.
+    """
+
+    label: str
+    missing: int
+    unpictured: bool
+
+    @property
+    def labels(self) -> Labels:
+        """Return the problem."""
+        return (self.label,)
+
+
+@dataclass(frozen=True, slots=True)
 class OutsideStandard:
     """A standard that the page, or some of its problems, does not meet, or that is good to know."""
 
@@ -138,6 +156,7 @@ PageFinding = (
     | FallsBack
     | HardToRead
     | NumbersUntold
+    | HigherThanPage
     | OutsideStandard
 )
 
@@ -153,7 +172,9 @@ def severity(found: PageFinding) -> Severity:
             return Severity.ADVICE
         case OutsideStandard(StandardCode.BOTH_KINDS):
             return Severity.ADVICE
-        case RightByLuck() | FallsBack() | HardToRead() | NumbersUntold() | OutsideStandard():
+        case RightByLuck() | FallsBack() | HardToRead() | NumbersUntold():
+            return Severity.NOTE
+        case HigherThanPage() | OutsideStandard():
             return Severity.NOTE
         case _:
             assert_never(found)

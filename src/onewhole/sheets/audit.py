@@ -1,6 +1,7 @@
 """The audit of a page: what is found in it, and what a teacher may do about it."""
 
 from collections.abc import Iterator
+from contextlib import suppress
 from dataclasses import dataclass
 from functools import cache, lru_cache
 from itertools import chain
@@ -10,6 +11,7 @@ from onewhole.findings.in_page import (
     Alike,
     FallsBack,
     HardToRead,
+    HigherThanPage,
     NumbersUntold,
     OutsideStandard,
     OverBudget,
@@ -29,6 +31,7 @@ from onewhole.problems.traps import is_core
 from onewhole.sheets.header import MOST_MINUTES
 from onewhole.sheets.page import Page, page
 from onewhole.sheets.reading_level import AIM, reading_level
+from onewhole.sheets.room import RoomError
 from onewhole.sheets.told_numbers import untold
 from onewhole.sheets.worked import WorkedSheet
 from onewhole.statements.reading import read_statement
@@ -74,7 +77,7 @@ def audit(worked: WorkedSheet) -> Audit:
     """
     seen = page(worked)
     found: list[PageFinding] = [*map(Twins, seen.twins), *_minutes(seen), *_alike(seen)]
-    found += [*_standards(seen), *_stories(seen), *_falls(seen), *_hidden(seen)]
+    found += [*_standards(seen), *_stories(seen), *_rooms(seen), *_falls(seen), *_hidden(seen)]
     found.sort(key=lambda finding: severity(finding) is Severity.NOTE)
     return Audit(seen, tuple(found))
 
@@ -163,6 +166,14 @@ def _stories(seen: Page) -> Iterator[HardToRead | NumbersUntold]:
             yield HardToRead(one.label, level.rounded, AIM)
         if missing := untold(one.problem):
             yield NumbersUntold(one.label, missing)
+
+
+def _rooms(seen: Page) -> Iterator[HigherThanPage]:
+    """Yield what of a problem is not on its page; nothing is said where a page cannot be printed at all."""
+    with suppress(RoomError):
+        for label, room in seen.worked.rooms.items():
+            if not room.whole:
+                yield HigherThanPage(label, room.missing, room.unpictured)
 
 
 def _standards(seen: Page) -> Iterator[OutsideStandard]:

@@ -24,6 +24,7 @@ from onewhole.findings.in_page import (
     Alike,
     FallsBack,
     HardToRead,
+    HigherThanPage,
     NumbersUntold,
     OutsideStandard,
     OverBudget,
@@ -105,6 +106,8 @@ class _Desk:
                 yield EasyToHard()
             case HardToRead() | NumbersUntold():
                 yield from self._words()
+            case HigherThanPage():
+                yield from self._fewer(self.about)
             case OutsideStandard(code):
                 yield from self._standard(code)
             case _:

@@ -1,9 +1,9 @@
 """The room each problem needs on the pupil page, measured from its working."""
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from fractions import Fraction
-from math import ceil
+from math import ceil, floor
 from typing import NoReturn, assert_never
 
 from onewhole.errors import InputError
@@ -96,7 +96,8 @@ class Room:
     one: over a line beside or under the problem, or a box (a ring) in it where a number (a sign) is missing.
     ``picture`` is the place to draw in, beside the frame where both fit and over it where not, or None.
     ``square_mm`` is the side of the squares that the frame is ruled in where the class works in columns: a
-    square a digit, and ``lines`` rows of them; None for lines.
+    square a digit, and ``lines`` rows of them; None for lines. Where all of it is higher than a page, the
+    picture is ``unpictured``, and ``missing`` lines are written on other paper.
     """
 
     width_mm: Fraction
@@ -106,6 +107,13 @@ class Room:
     answer: WorkPlace
     picture: WorkPlace | None = None
     square_mm: Fraction | None = None
+    missing: int = 0
+    unpictured: bool = False
+
+    @property
+    def whole(self) -> bool:
+        """Say whether all that the problem needs stands on the page."""
+        return not (self.missing or self.unpictured)
 
     @property
     def across_mm(self) -> Fraction:
@@ -143,8 +151,8 @@ def room(worked: WorkedProblem, header: Header) -> Room:
     itself is printed and not written, but a word problem's equation is), at a nine-year-old's size of
     handwriting (:mod:`onewhole.sheets.handwriting`; our own), so that nobody has to write above or sideways.
     A line that is too wide for the paper is broken before a sign. A working in columns is measured in
-    squares, each as high as a line. Raises RoomError when a number is too long for the paper, or the working
-    too high for a page.
+    squares, each as high as a line. Where it is higher than a page, the place for a picture falls away, and
+    then lines do. Raises RoomError when a number is too long for the paper, or a story leaves no room.
 
     >>> from onewhole.sheets.reading import read_sheet
     >>> sheet = read_sheet("1. 7 2/6 - 3 5/6")
@@ -172,10 +180,28 @@ def room(worked: WorkedProblem, header: Header) -> Room:
     )
     if width > most:
         _refuse(problem, "wide")
-    over = found.picture.height_mm + PICTURE_GAP_MM if found.picture and found.across_mm > most else 0
-    if found.height_mm + over > page_height(header) - _head(problem, header):
+    high = page_height(header) - _head(problem, header)
+    if high < pitch:
         _refuse(problem, "high")
-    return found
+    return _on_a_page(found, most, high)
+
+
+def _on_a_page(found: Room, wide: Fraction, high: Fraction) -> Room:
+    """Return a room that is no higher than a page: without its picture, and with fewer lines, where need be."""
+    beside = 0 if found.picture is None else found.picture.height_mm
+    if found.across_mm > wide and found.picture:
+        beside += PICTURE_GAP_MM + found.height_mm
+    if max(found.height_mm, beside) <= high:
+        return found
+    lines = min(found.lines, floor(high / found.pitch_mm))
+    return replace(
+        found,
+        picture=None,
+        unpictured=found.picture is not None,
+        lines=lines,
+        height_mm=lines * found.pitch_mm,
+        missing=found.lines - lines,
+    )
 
 
 def _squares(working: Working | None) -> tuple[int, int] | None:

@@ -5,6 +5,7 @@ from collections.abc import Iterable, Iterator, Sequence
 from onewhole.findings.in_page import (
     FallsBack,
     HardToRead,
+    HigherThanPage,
     NumbersUntold,
     PageFinding,
     RightByLuck,
@@ -27,7 +28,7 @@ HEADS = ("", "problem", "answer", "points", "minutes", "patterns", "standard", "
 COUNTS = frozenset({"", "answer", "points", "patterns"})
 TIMES = {1: "once", 2: "twice"}
 #: Findings whose words name their problems already.
-NAMED = (Twins, FallsBack, HardToRead, NumbersUntold)
+NAMED = (Twins, FallsBack, HardToRead, NumbersUntold, HigherThanPage)
 
 
 def audit_lines(audit: Audit) -> tuple[str, ...]:

@@ -6,6 +6,7 @@ from onewhole.findings.in_page import (
     Alike,
     FallsBack,
     HardToRead,
+    HigherThanPage,
     NumbersUntold,
     OutsideStandard,
     OverBudget,
@@ -37,6 +38,8 @@ def finding_key(found: PageFinding) -> str:
             return "reading"
         case NumbersUntold():
             return "story"
+        case HigherThanPage():
+            return "room"
         case OutsideStandard(code):
             return code.value
         case _:

@@ -8,6 +8,7 @@ from onewhole.findings.in_page import (
     Alike,
     FallsBack,
     HardToRead,
+    HigherThanPage,
     NumbersUntold,
     OutsideStandard,
     OverBudget,
@@ -24,6 +25,8 @@ from onewhole.number.ladder import mixed
 from onewhole.number.quantity import usual
 from onewhole.sentences.node import Label, Said, Typed
 from onewhole.sentences.sentence import Sentences
+
+_HIGH = "needs more room than a page"
 
 
 def found_in_page(found: PageFinding) -> Sentences:
@@ -55,6 +58,8 @@ def found_in_page(found: PageFinding) -> Sentences:
         case NumbersUntold(label, numbers):
             missing = listed([(Said(number),) for number in numbers])
             return told("the words of problem", Label(label), "do not tell", missing)
+        case HigherThanPage(label, missing, unpictured):
+            return told("problem", Label(label), _HIGH, _left_out(missing, unpictured))
         case OutsideStandard(code):
             return rule(code)
         case _:
@@ -89,6 +94,10 @@ def page_mended(found: PageFinding) -> Sentences:
             return told("use shorter sentences and words")
         case NumbersUntold():
             return told("see that the words and the problem before the bar have the same numbers")
+        case HigherThanPage(missing=0):
+            return told("let it be drawn on other paper")
+        case HigherThanPage():
+            return told("let the rest be written on other paper, or use smaller numbers or fewer of them")
         case OutsideStandard(code):
             return standard_met(code)
         case _:
@@ -116,7 +125,7 @@ def how_known(found: PageFinding) -> Sentences:
             return told("in the list of mistakes it is", Typed(pattern))
         case HardToRead():
             return told("a formula counts syllables and words, and is rough on so few words")
-        case Twins() | NumbersUntold() | OutsideStandard():
+        case Twins() | NumbersUntold() | HigherThanPage() | OutsideStandard():
             return ()
         case _:
             assert_never(found)
@@ -140,6 +149,14 @@ def problems(labels: Sequence[str]) -> Nodes:
 
 def _takes(minutes: Fraction) -> Nodes:
     return "the page takes about", Said(usual(mixed(2), minutes)), "minutes"
+
+
+def _left_out(missing: int, unpictured: bool) -> Nodes:
+    """Say what of a problem is not on its page; nothing where it is all there."""
+    lines = "line is missing" if missing == 1 else "lines are missing"
+    if not missing:
+        return (": it has no place for a picture",) if unpictured else ()
+    return (":", bare(missing), lines, *(("and the place for a picture",) if unpictured else ()))
 
 
 def _pattern(key: str) -> Typed:
