@@ -66,6 +66,21 @@ def _spread(heard: Heard, groups: tuple[str, ...]) -> bool:
     return _greatest(heard, groups[:1]) and _least(heard, groups[1:])
 
 
+def _added(heard: Heard, groups: tuple[str, ...]) -> bool:
+    """The values that are meant, from the least on, each as often as it was found."""
+    told = [one.rsplit(" times ", 1) for one in groups[0].split(" plus ")]
+    stacks = [(heard.amount(one[-1]), COUNTS[one[0]] if len(one) > 1 else 1) for one in told]
+    asked = _asked(heard)
+    meant = [at for at, _ in asked.plot.marks if asked.among is None or asked.among.holds(at.value)]
+    return stacks == [(at.value, _tally(heard)[at.value]) for at in meant if _tally(heard)[at.value]]
+
+
+def _shared(heard: Heard, groups: tuple[str, ...]) -> bool:
+    """The total of all the measurements, and how many they are."""
+    tally = _tally(heard)
+    return sum(tally.elements()) == heard.amount(groups[0]) and tally.total() == COUNTS[groups[1]]
+
+
 def _beside(heard: Heard, groups: tuple[str, ...]) -> bool:
     among = _asked(heard).among
     return among is not None and heard.amount(groups[0]) == among.value.value
@@ -87,6 +102,8 @@ PLOT_CLAIMS: dict[str, Reads] = {
     r"the greatest value with a mark is (.+)": _greatest,
     r"the least is (.+)": _least,
     r"that is (.+) minus (.+)": _spread,
+    r"that is (.+ plus .+)": _added,
+    r"that is (.+) divided by ([a-z]+)": _shared,
     r"find how many are (?:more than |less than |at least |at most )?(.+)": _beside,
     r"find the total of those that are (?:more than |less than |at least |at most )?(.+)": _beside,
     r"(?:so|in number .+?,)? ?the answer is (.+)": _answer,

@@ -34,6 +34,8 @@ DIGIT, SMALL = Fraction(7, 10), Fraction(3, 4)
 
 #: Widths of Lexend's digits from 0 to 9 in thousandths of its size. Source: the font's own table of widths.
 _WIDTHS = (607, 500, 548, 529, 620, 568, 557, 542, 579, 551)
+#: The same of a small letter of a unit, roughly, and of an m or a w.
+_LETTER, _WIDE = 560, 900
 
 Point = tuple[Fraction, Fraction]
 Line = tuple[Fraction, Fraction, Fraction, Fraction]
@@ -161,7 +163,7 @@ def lettered(written: Words, words: ClassWords) -> tuple[Letters | Bar, ...]:
     caption, x, y, size = written.caption, written.x, written.y, written.size / DIGIT
     if isinstance(caption, Quantity) and caption.ladder.style is Style.MIXED:
         wholes, top = caption.counts
-        return _mixed(wholes, str(top), str(caption.ladder.denominator), written)
+        return _mixed(wholes, str(top), str(caption.ladder.denominator), written, caption.ladder.mark)
     return (Letters(x, y + written.size / 2, size, _line(caption, words)),)
 
 
@@ -184,21 +186,29 @@ def _line(caption: Caption | type_hole | Groups, words: ClassWords) -> str:
             assert_never(caption)
 
 
-def _mixed(wholes: int | None, top: str, bottom: str, written: Words) -> tuple[Letters | Bar, ...]:
+def _mixed(wholes: int | None, top: str, bottom: str, written: Words, mark: str) -> tuple[Letters | Bar, ...]:
     big, small = written.size / DIGIT, written.size * SMALL / DIGIT
     reach, gap = written.size / 8, written.size / 5
     bar = max(_width(top, small), _width(bottom, small)) + 2 * reach
     whole = Fraction(0) if wholes is None else _width(str(wholes), big) + gap
-    left, y = written.x - (whole + bar) / 2, written.y
+    unit = _letters(mark, big) + gap if mark else Fraction(0)
+    left, y = written.x - (whole + bar + unit) / 2, written.y
     middle = left + whole + bar / 2
-    fraction = (
+    fraction: tuple[Letters | Bar, ...] = (
         Letters(middle, y - gap, small, top),
         Bar(middle - bar / 2, middle + bar / 2, y, max(written.size / 12, Fraction(1, 5))),
         Letters(middle, y + gap + written.size * SMALL, small, bottom),
     )
+    if mark:
+        middle = left + whole + bar + (unit + gap) / 2
+        fraction = (*fraction, Letters(middle, y + written.size / 2, big, mark))
     if wholes is None:
         return fraction
     return (Letters(left + (whole - gap) / 2, y + written.size / 2, big, str(wholes)), *fraction)
+
+
+def _letters(mark: str, size: Fraction) -> Fraction:
+    return sum(_WIDE if letter in "mw" else _LETTER for letter in mark) * size / 1000
 
 
 def _width(digits: str, size: Fraction) -> Fraction:

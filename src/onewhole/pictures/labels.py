@@ -40,7 +40,8 @@ def across(number: Quantity) -> Fraction:
         case Style.MIXED:
             wholes, top = number.counts
             tall = max(len(str(top or 0)), len(str(ladder.denominator)))
-            return (Fraction(0) if wholes is None else _digits(wholes)) + SIGN * PART * tall + REACH
+            before = Fraction(0) if wholes is None else _digits(wholes)
+            return before + SIGN * PART * tall + REACH + _mark(ladder.mark)
         case Style.PLACES | Style.DECIMAL:
             places = SMALL_SIGN + SIGN * ladder.after if ladder.after else Fraction(0)
             return _digits(int(number.value)) + places + _mark(ladder.mark)

@@ -90,7 +90,7 @@ def plot_scene(
 
 
 def _laid(plot: LinePlot, paper: PicturePaper) -> _Laid:
-    ticks = plot.ticks
+    ticks = plot.axis
     widths = [across(_label(tick, last=at == len(ticks) - 1)) for at, tick in enumerate(ticks)]
     left, right = (max(2 * BEYOND, wide / 2 + 1) for wide in (widths[0], widths[-1]))
     apart = min(APART, (paper.width - left - right) / max(1, len(ticks) - 1))

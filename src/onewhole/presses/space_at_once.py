@@ -3,7 +3,7 @@
 `tests/agreement/test_space_at_once.py` compares each attribute with one found for one problem at a time.
 """
 
-from collections.abc import Callable, Iterator, Mapping, Sequence
+from collections.abc import Callable, Collection, Hashable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from functools import lru_cache
 from itertools import combinations
@@ -190,18 +190,21 @@ def likes(t: Table) -> Iterator[LikePair]:
         yield LikePair(w1, n1, w2, n2, d, t.taken)
 
 
-def space(wishes: Wishes, doubts: Sequence[Doubt], *, crowd: int) -> Everything:
+def space(
+    wishes: Wishes, doubts: Sequence[Doubt], *, crowd: int, twins: Collection[Hashable] = ()
+) -> Everything:
     """Return every problem that meets the wishes, by problem class.
 
     Problems whose numbers hide more than others of the same type and denominator are left out. So are
     dominated problem classes: others with the same values in every limit settle the same doubts and more, and
     have together at least ``crowd`` problems of which no two are twins, so that one of them is always free.
+    ``twins`` are those of problems that do not come again (:attr:`.LikePair.twin`).
     """
     operations = {WishedSkill.SUBTRACT: (True,), WishedSkill.ADD: (False,), WishedSkill.BOTH: (True, False)}[
         wishes.skill
     ]
     fields = tuple(
-        _field(denominator, wishes, doubts, crowd, taken=taken)
+        _field(denominator, wishes, doubts, crowd, twins, taken=taken)
         for taken in operations
         for denominator in wishes.denominators
     )
@@ -221,7 +224,15 @@ class _Worked:
         return _Worked(self.table.at(places), {key: one.at(places) for key, one in self.wrote.items()})
 
 
-def _field(denominator: int, wishes: Wishes, doubts: Sequence[Doubt], crowd: int, *, taken: bool) -> _Field:
+def _field(
+    denominator: int,
+    wishes: Wishes,
+    doubts: Sequence[Doubt],
+    crowd: int,
+    gone: Collection[Hashable],
+    *,
+    taken: bool,
+) -> _Field:
     every = table(denominator, wishes.largest, taken=taken)
     chunks = [
         _Worked(part, writes(part))
@@ -234,6 +245,8 @@ def _field(denominator: int, wishes: Wishes, doubts: Sequence[Doubt], crowd: int
     trap = np.concatenate([_traps(chunk, shared) for chunk in chunks])
     fine = suits(every, wishes.strategy)
     fine[_come_again(denominator, wishes, taken=taken)] = False
+    if gone:
+        fine &= ~_twins_of(every, gone)
     if not wishes.doubles:
         fine &= ~doubled(every)
     sort = sorts(every)
@@ -269,6 +282,14 @@ def _come_again(denominator: int, wishes: Wishes, *, taken: bool) -> list[int]:
         return []
     places = _places(denominator, wishes.largest, taken=taken)
     return [places[typed] for typed in wishes.avoid if typed in places]
+
+
+def _twins_of(t: Table, gone: Collection[Hashable]) -> Mask:
+    """Say which problems are a twin of one that does not come again."""
+    keys, first, at = np.unique(twins(t), return_index=True, return_inverse=True)
+    one_each = likes(t.at(first))
+    found: Mask = np.fromiter((one.twin in gone for one in one_each), dtype=bool, count=len(keys))[at]
+    return found
 
 
 @lru_cache(maxsize=32)

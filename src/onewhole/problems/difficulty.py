@@ -2,6 +2,7 @@
 
 from dataclasses import dataclass
 
+from onewhole.problems.digit_facts import digit_facts
 from onewhole.problems.needs import Needs, needs
 from onewhole.problems.numbers import numbers_of
 from onewhole.problems.points import POINTS, Hardness
@@ -80,6 +81,7 @@ def _of_numbers(statement: Statement, wanted: Needs) -> dict[Hardness, int]:
         Hardness.MIXED: int(mixed),
         Hardness.LARGE: int(large),
         Hardness.MANY: max(0, wanted.numbers - PAIR),
+        Hardness.DIGIT: digit_facts(statement),
     }
 
 

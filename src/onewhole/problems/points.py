@@ -9,7 +9,8 @@ shares of right answers are used.
 mean of its own; a fifth of a logit is one point, rounded. Lines and facts are those of the working that
 regroups first. What comes out below one point and is kept counts
 one: a large denominator, a line and a fact. A fraction greater than one on entry comes out as nothing at all
-and has no points. More than two numbers is in no problem of either set: one point, our own.
+and has no points. More than two numbers, and digits to multiply or to divide by, are in no problem of
+either set: one point each, our own.
 
 **How far it holds.** Spearman's rank correlation of points and shares right is -0.95 on the 20 items and
 -0.87 on the 8 (before the fit -0.85 and -0.60). Where each item is left out of the fit by which it is
@@ -40,6 +41,7 @@ class Hardness(Enum):
     MANY = "more than two numbers"
     LINE = "a line for the pupil to write"
     FACT = "a fact that crosses a ten"
+    DIGIT = "a digit more to multiply or to divide by"
 
 
 #: Points for each time that a reason holds.
@@ -56,5 +58,6 @@ POINTS: Mapping[Hardness, int] = MappingProxyType(
         Hardness.MANY: 1,
         Hardness.LINE: 1,
         Hardness.FACT: 1,
+        Hardness.DIGIT: 1,
     }
 )

@@ -10,6 +10,7 @@ from onewhole.number.quantity import Quantity
 from onewhole.problems.about import About, about
 from onewhole.problems.answer import also_right, answer
 from onewhole.problems.difficulty import Difficulty, difficulty_of
+from onewhole.problems.minutes import minutes_of
 from onewhole.problems.needs import Needs, needs
 from onewhole.problems.problem import Problem
 from onewhole.problems.taught import as_taught
@@ -18,17 +19,9 @@ from onewhole.statements.expression import WithRemainder
 from onewhole.statements.statement import AnotherName, Question, RightAnswer, Statement
 from onewhole.working.form import ANY_FORM, FormWanted, form_for, formed
 from onewhole.working.quotients.remainder_shared import both_shared
-from onewhole.working.steps.work_steps import has_steps
 from onewhole.working.strategies.table import USUAL
 from onewhole.working.taught import AsTaught
 from onewhole.working.working import Working, equal_forms
-
-#: Minutes a problem takes. No source was found: our own start values, for a teacher to correct.
-MINUTES_PLAIN = Fraction(1)
-MINUTES_REGROUPING = Fraction(3, 2)
-MINUTES_STORY = Fraction(3)
-#: Each step after the first.
-MINUTES_STEP = Fraction(1, 2)
 
 
 @dataclass(frozen=True)
@@ -127,9 +120,5 @@ class WorkedProblem:
 
     @property
     def minutes(self) -> Fraction:
-        """Return how long it takes, by our own start values."""
-        if self.problem.story:
-            return MINUTES_STORY
-        if isinstance(self.statement, Question) and has_steps(self.statement.asked):
-            return MINUTES_PLAIN + MINUTES_STEP * (self.needs.numbers - 2)
-        return MINUTES_REGROUPING if self.needs.regrouping else MINUTES_PLAIN
+        """Return how long it takes (:mod:`onewhole.problems.minutes`)."""
+        return minutes_of(self.statement, self.needs, story=bool(self.problem.story))

@@ -16,7 +16,7 @@ from onewhole.number.quantity import Quantity, trimmed
 from onewhole.statements.expression import minus, plus
 from onewhole.statements.statement import Question, Relation, Statement
 
-#: Half minutes (:mod:`onewhole.problems.worked` has the minutes): two without regrouping, three with.
+#: Half minutes (:mod:`onewhole.problems.minutes` has the minutes): two without regrouping, three with.
 HALVES_PLAIN = 2
 HALVES_REGROUPING = 3
 

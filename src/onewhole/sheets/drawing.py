@@ -81,7 +81,7 @@ class DrawnProblem:
         """Return its numbers in order."""
         return numbers_of(self.statement)
 
-    @property
+    @cached_property
     def top(self) -> Hashable:
         """Return the largest count of the first number."""
         return next((count for count in numbers_of(self.statement)[0].amounts if count), 0)

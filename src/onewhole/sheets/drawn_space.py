@@ -3,11 +3,10 @@
 from collections import defaultdict
 from collections.abc import Hashable, Sequence
 from dataclasses import dataclass
-from functools import lru_cache
 
 from onewhole.sheets.candidates import PageCandidate, ProblemClass
 from onewhole.sheets.drawing import DrawnProblem, DrawnSort, draw
-from onewhole.sheets.learning import Doubt
+from onewhole.sheets.learning import Doubt, Settling
 from onewhole.sheets.wishes import Wishes
 
 
@@ -31,21 +30,15 @@ class DrawnSpace:
 
 def drawn_space(wishes: Wishes, doubts: Sequence[Doubt]) -> DrawnSpace:
     """Return the drawn problems by problem class."""
-    found, asked = draw(wishes), tuple(doubts)
+    found, settling = draw(wishes), Settling.of(doubts)
     classes: dict[tuple[DrawnSort, int, int, int], list[DrawnProblem]] = defaultdict(list)
     for one in found.problems:
-        classes[one.sort, one.group, one.level, _told(one, asked)].append(one)
+        classes[one.sort, one.group, one.level, settling.bits(one.wrote)].append(one)
     kinds = tuple(
         ProblemClass(sort, group, level, told, len(members), 0, place, _always(members))
         for place, ((sort, group, level, told), members) in enumerate(classes.items())
     )
     return DrawnSpace(kinds, found.drawn, tuple(map(tuple, classes.values())))
-
-
-@lru_cache(maxsize=4096)
-def _told(one: DrawnProblem, doubts: tuple[Doubt, ...]) -> int:
-    """Return a bit for each doubt that a problem settles; the same once more costs nothing."""
-    return sum(int(doubt.settled(one.wrote, "right")) << at for at, doubt in enumerate(doubts))
 
 
 def _always(members: Sequence[DrawnProblem]) -> tuple[tuple[int, Hashable], ...]:

@@ -103,13 +103,54 @@ def _matters(first: tuple[str, ...], second: tuple[str, ...]) -> int:
     return CORE if all(is_core(key) for key in first + second) else ANY_TWO
 
 
+@dataclass(frozen=True, slots=True)
+class Settling:
+    """Doubts as pairs of places among their different sides: each side is looked at once a problem."""
+
+    sides: tuple[tuple[str, ...], ...]
+    pairs: tuple[tuple[int, int], ...]
+
+    @classmethod
+    def of(cls, open_doubts: Iterable[Doubt]) -> "Settling":
+        """Return doubts, in their order.
+
+        >>> Settling.of((Doubt((), ("A01",), 6), Doubt((), ("A02",), 6))).pairs
+        ((0, 1), (0, 2))
+        """
+        places: dict[tuple[str, ...], int] = {}
+        pairs = tuple(
+            [
+                (places.setdefault(one.first, len(places)), places.setdefault(one.second, len(places)))
+                for one in open_doubts
+            ]
+        )
+        return cls(tuple(places), pairs)
+
+    def bits(self, wrote: Mapping[str, object]) -> int:
+        """Return the doubts that one problem settles, a bit each (:meth:`Doubt.settled`).
+
+        >>> Settling.of((Doubt((), ("A01",), 6), Doubt((), ("A02",), 6))).bits({"A02": "5 1/8"})
+        2
+        """
+        known: dict[object, int] = {}
+        answers = {key: known.setdefault(one, len(known) + 1) for key, one in wrote.items()}
+        right = frozenset({0})
+        written = [
+            frozenset([answers[key] for key in side if key in answers]) or right for side in self.sides
+        ]
+        settled = 0
+        for at, (first, second) in enumerate(self.pairs):
+            if written[first].isdisjoint(written[second]):
+                settled |= 1 << at
+        return settled
+
+
 def settles(statement: Statement, open_doubts: Sequence[Doubt]) -> int:
     """Return the doubts that a problem settles, a bit each: the first doubt is the lowest bit.
 
     Two answers are one when they are written the same (4 8/5 is not 5 3/5).
     """
-    wrote: dict[str, object] = {slip.pattern: slip.wrote for slip in shows(statement)}
-    return sum(one.settled(wrote, "right") << at for at, one in enumerate(open_doubts))
+    return Settling.of(open_doubts).bits({slip.pattern: slip.wrote for slip in shows(statement)})
 
 
 def worth(times: int) -> int:

@@ -22,6 +22,7 @@ from onewhole.sheets.header import CornerMarks, Header, Paper, PictureSetting, P
 from onewhole.sheets.story_pictures import story_picture
 from onewhole.statements.asked_in_words import AskedInWords
 from onewhole.statements.factor_question import FactorQuestion
+from onewhole.statements.expression import Sum, Times
 from onewhole.statements.line_plot import PlotQuestion
 from onewhole.statements.listing import Listing
 from onewhole.statements.rounding import Rounding
@@ -60,6 +61,8 @@ PICTURE_GAP_MM = 4
 ANSWER_MM = 30
 #: Numbers in order take one row as long as this, and then another.
 ROW_OF_NUMBERS_MM = 120
+#: So many parts of a product are not added in the head. Common practice, no source.
+MANY_PARTS = 3
 BOX_MM = 14
 #: Where photos are read, an answer has so much room, wide and high: enough to cross out and write beside it.
 READ_MM = (60, 24)
@@ -164,7 +167,7 @@ def room(worked: WorkedProblem, header: Header) -> Room:
     scale, most = SCALE[header.print], page_width(header)
     squares = _squares(worked.working)
     laid = [written(says, leads=leads, width=(most - FRAME_MM) / scale) for says, leads in _lines(worked)]
-    lines, pitch = sum(part.lines for part in laid), LINE_MM * scale
+    lines, pitch = sum(part.lines for part in laid) + _added_up(worked), LINE_MM * scale
     width = max(part.width for part in laid) * scale + FRAME_MM
     if squares:
         across, lines = squares
@@ -187,7 +190,7 @@ def room(worked: WorkedProblem, header: Header) -> Room:
 
 
 def _on_a_page(found: Room, wide: Fraction, high: Fraction) -> Room:
-    """Return a room that is no higher than a page: without its picture, and with fewer lines, where need be."""
+    """Return a room no higher than a page: without its picture, and with fewer lines, where need be."""
     beside = 0 if found.picture is None else found.picture.height_mm
     if found.across_mm > wide and found.picture:
         beside += PICTURE_GAP_MM + found.height_mm
@@ -202,6 +205,17 @@ def _on_a_page(found: Room, wide: Fraction, high: Fraction) -> Room:
         height_mm=lines * found.pitch_mm,
         missing=found.lines - lines,
     )
+
+
+def _added_up(worked: WorkedProblem) -> int:
+    """Return the lines in which the parts of a product are added up under one another: none for two."""
+    asked = worked.statement
+    if worked.working is None or not isinstance(asked, Question) or not isinstance(asked.asked, Times):
+        return 0
+    sums = [line.says for line in worked.working.brief() if isinstance(line.says, Sum)]
+    plain = [one for one in sums if all(isinstance(term.part, Quantity) for term in one.terms)]
+    parts = max((len(one.terms) for one in plain), default=0)
+    return parts + 1 if parts >= MANY_PARTS else 0
 
 
 def _squares(working: Working | None) -> tuple[int, int] | None:

@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from enum import Enum
 from fractions import Fraction
 from itertools import pairwise
-from math import lcm
+from math import ceil, floor, lcm
 
 from onewhole.errors import InputError
 from onewhole.number.ladder import Style, mixed
@@ -17,9 +17,11 @@ from onewhole.number.unit import DOLLAR
 from onewhole.statements.asked_in_words import AskedInWords
 from onewhole.statements.expression import Expression, Quotient, Sum, Term, Times, minus
 
-#: Places on the axis, marks above one of them, and marks in all, at most and at least. Common practice, no
-#: source.
+#: Places from the least value to the greatest, marks above one of them, and marks in all, at most and at
+#: least. Common practice, no source.
 MOST_TICKS, HIGHEST, MOST_MARKS, FEWEST_MARKS = 17, 10, 40, 2
+#: An axis goes on to whole numbers at both ends while it has no more places than three wholes in eighths.
+MOST_ON_AXIS = 25
 
 REMEDY = "Write for example: plot 1/4: 2, 1/2: 3, 5/8 in: 1; total."
 
@@ -148,14 +150,36 @@ class LinePlot:
 
     @property
     def ticks(self) -> tuple[Quantity, ...]:
-        """Return every place on the axis from the least value to the greatest, all equally far apart.
+        """Return every place from the least value to the greatest, all equally far apart.
 
         Each is written as it was typed; a place between, in pieces of the one size that was typed, or else of
         the largest size.
         """
+        return self._between(self.marks[0][0].value, self.marks[-1][0].value)
+
+    @property
+    def axis(self) -> tuple[Quantity, ...]:
+        """Return every place on the axis, from the whole number below the least value to the next one above.
+
+        Values that lie far apart leave no room for both, or for either: there it begins and ends with them.
+
+        >>> from onewhole.number.ladder import mixed
+        >>> plot = LinePlot(((Quantity(mixed(4), (1, 1)), 2), (Quantity(mixed(4), (1, 2)), 1)))
+        >>> [str(tick.value) for tick in plot.axis]
+        ['1', '5/4', '3/2', '7/4', '2']
+        """
+        least, greatest = self.marks[0][0].value, self.marks[-1][0].value
+        first = Fraction(floor(least))
+        if (greatest - first) * self.pieces >= MOST_ON_AXIS:
+            first = least
+        last = Fraction(ceil(greatest))
+        if (last - first) * self.pieces >= MOST_ON_AXIS:
+            last = greatest
+        return self._between(first, last)
+
+    def _between(self, first: Fraction, last: Fraction) -> tuple[Quantity, ...]:
         typed = {value.value: value for value, _ in self.marks}
-        first = self.marks[0][0].value
-        places = (first + Fraction(at, self.pieces) for at in range(self._places))
+        places = (first + Fraction(at, self.pieces) for at in range(int((last - first) * self.pieces) + 1))
         return tuple(typed.get(place) or self.named(place) for place in places)
 
     def named(self, place: Fraction) -> Quantity:

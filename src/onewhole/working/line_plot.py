@@ -6,6 +6,7 @@ Source: 4.MD.B.4 (adding and subtracting data of a line plot; the longest less t
 
 from typing import assert_never
 
+from onewhole.number.ladder import mixed
 from onewhole.number.quantity import Quantity
 from onewhole.statements.expression import WithRemainder
 from onewhole.statements.line_plot import PlotAsk, PlotQuestion
@@ -13,6 +14,7 @@ from onewhole.statements.statement import Question
 from onewhole.working.line import Line
 from onewhole.working.questions import work_beside
 from onewhole.working.quotients.remainder_shared import as_fraction
+from onewhole.working.reasons.dividing import DividedIsFraction
 from onewhole.working.reasons.plotting import (
     EndsRead,
     HighestStack,
@@ -46,9 +48,19 @@ def work_plot(asked: PlotQuestion, taught: NamedWay) -> Working:
     lines += working.lines[1:]
     if isinstance(found, WithRemainder) and found.by is not None:
         # What is left over is shared out too: 5.MD.B.2 asks for the amount that each has.
+        if not found.quotient.value:
+            lines[-1:], found = _less_than_one_each(found.left, found.by)
+            return Working(KEY, asked, tuple(lines), found)
         shared = as_fraction(found.quotient, found.left, found.by)
         return Working(KEY, asked, (*lines, *shared.lines), shared.found())
     return Working(KEY, asked, tuple(lines), found)
+
+
+def _less_than_one_each(total: Quantity, by: Quantity) -> tuple[list[Line], Quantity]:
+    """Write a total that is less than one for each as a fraction of the two numbers."""
+    each = Quantity(mixed(by.parts, total.ladder.mark), (None, total.parts))
+    lines = [Line(each, DividedIsFraction(total.parts, by.parts))]
+    return lines, each
 
 
 def plot_found(asked: PlotQuestion) -> Quantity:

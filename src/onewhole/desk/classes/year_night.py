@@ -10,19 +10,21 @@ from itertools import chain, islice
 from math import ceil, floor
 
 from onewhole.desk.classes.year_plan import YearNight
-from onewhole.desk.page.compose import compose
+from onewhole.desk.page.compose import composed_apart
 from onewhole.desk.page.stories import tell
 from onewhole.desk.page.wished_page import with_room_to_avoid
 from onewhole.errors import InputError, OnewholeError
 from onewhole.findings.wished_skill import LIKE, WishedSkill
 from onewhole.notations.text import text
+from onewhole.number.ladder import Style, mixed
 from onewhole.number.quantity import Quantity
 from onewhole.problems.answer import answer
-from onewhole.problems.needs import Operation, needs
+from onewhole.problems.needs import needs
 from onewhole.problems.problem import Problem
 from onewhole.problems.story_asks import NoStoryError
 from onewhole.problems.twins import twin_key
 from onewhole.problems.worked import WorkedProblem
+from onewhole.sheets.candidates import LikePair
 from onewhole.sheets.clash import ClashError
 from onewhole.sheets.document import Sheet
 from onewhole.sheets.drawing import draw
@@ -36,7 +38,7 @@ from onewhole.sheets.writing import write_sheet
 from onewhole.sheets.years.topic import TopicPage
 from onewhole.sheets.years.year_wishes import YearWishes
 from onewhole.statements.reading import read_statement
-from onewhole.statements.statement import Statement
+from onewhole.statements.statement import Question, Statement, asked_quantities
 
 #: So many problems of a page of a story topic are told as word problems; our own.
 STORIES = 2
@@ -46,6 +48,7 @@ LOOKED_AT, SEARCHED = 6, 200
 FEWEST = 3
 #: So many problems for each of a page stay free to choose from.
 KEPT_FREE = 3
+PAIR = 2
 #: Problems of a skill are drawn so many times over in search of new ones, each time with another seed.
 DRAWS, ANOTHER_DRAW = 6, 100
 
@@ -66,6 +69,14 @@ class NightComposed:
     def typed(self) -> str:
         """Return the page as it is typed."""
         return write_sheet(self.sheet)
+
+
+@dataclass(frozen=True, slots=True)
+class _Fresh:
+    """Wishes for a night, and the twins that none of its problems with like denominators is one of."""
+
+    wishes: Wishes
+    twins: frozenset[Hashable]
 
 
 def compose_night(
@@ -108,8 +119,8 @@ def compose_night(
         questions=tuple(questions),
         seed=night.of.week,
     )
-    wishes = _fresh(wishes, before)
-    sheet, told = _fitting(wishes, header)
+    fresh = _Fresh(_fresh(wishes, before), _like_twins(before) if wishes.skill in LIKE else frozenset())
+    sheet, told = _fitting(fresh, header)
     if night.own and night.of.stories:
         sheet = _told(sheet, night, year.minutes)
     minutes = _minutes(sheet)
@@ -121,11 +132,11 @@ def _fresh(wishes: Wishes, before: Collection[str]) -> Wishes:
 
     Of the problems that are drawn for the week those are avoided of which a twin stood on an earlier night.
     Where too few are left, others are drawn, a few times over; where all of these are used up, problems of
-    the nights longest ago may come again, the oldest first.
+    the nights longest ago may come again, the oldest first. Those of like denominators are all there, and
+    are left out by their twins.
     """
     if wishes.skill in LIKE:
-        latest = reversed(tuple(before))
-        return replace(wishes, avoid=tuple(with_room_to_avoid(filter(_is_like, latest))))
+        return wishes
     since = {_twin(one): at for at, one in enumerate(before)}
     best, fewest = wishes, None
     for again in range(DRAWS):
@@ -142,10 +153,25 @@ def _fresh(wishes: Wishes, before: Collection[str]) -> Wishes:
     return best
 
 
+def _like_twins(before: Iterable[str]) -> frozenset[Hashable]:
+    """Return what twins of earlier problems with like denominators have in common."""
+    return frozenset(map(_like_twin, before))
+
+
 @lru_cache(maxsize=8192)
-def _is_like(typed: str) -> bool:
-    wanted = needs(read_statement(typed))
-    return len(wanted.denominators) == 1 and set(wanted.operations) <= {Operation.ADD, Operation.SUBTRACT}
+def _like_twin(typed: str) -> Hashable:
+    """Return the twin of a problem as all problems with like denominators have theirs; None for another."""
+    statement = read_statement(typed)
+    wanted = needs(statement)
+    signed = asked_quantities(statement) if isinstance(statement, Question) else None
+    if signed is None or len(signed) != PAIR or len(wanted.denominators) != 1:
+        return None
+    (first, _), (second, taken) = signed
+    ladder = mixed(wanted.denominators[0])
+    if not {first.ladder.style, second.ladder.style} <= {Style.PLACES, Style.MIXED}:
+        return None
+    (w1, n1), (w2, n2) = (one.on(ladder).amounts for one in (first, second))
+    return LikePair(w1, n1, w2, n2, ladder.denominator, taken).twin
 
 
 @lru_cache(maxsize=8192)
@@ -158,25 +184,28 @@ def _title(night: YearNight) -> str:
     return f"Week {night.week.number}: {topic}"
 
 
-def _fitting(wishes: Wishes, header: Header) -> tuple[Sheet, tuple[str, ...]]:
+def _fitting(fresh: _Fresh, header: Header) -> tuple[Sheet, tuple[str, ...]]:
     """Compose with as many problems as find room, then with less that comes back.
 
     Raises ClashError where not even a short page can be composed.
     """
+    wishes, twins = fresh.wishes, fresh.twins
     tries = [(number, len(wishes.back)) for number in range(wishes.number, len(wishes.back), -2)]
     tries += [(FEWEST + count, count) for count in range(len(wishes.back) - 1, -1, -1)]
     with suppress(ClashError):
-        return _composed(wishes, header)
+        return _composed(wishes, header, twins)
     open_wishes = replace(wishes, regrouping=None)
     for number, count in tries:
         with suppress(ClashError):
-            return _composed(replace(open_wishes, number=number, back=wishes.back[:count]), header)
+            return _composed(replace(open_wishes, number=number, back=wishes.back[:count]), header, twins)
     return _composed(replace(open_wishes, number=FEWEST, back=(), avoid=()), header)
 
 
-def _composed(wishes: Wishes, header: Header) -> tuple[Sheet, tuple[str, ...]]:
-    made = compose(wishes, header=header)
-    return replace(made.sheet, header=replace(made.sheet.header, recipe="")), made.notes
+def _composed(
+    wishes: Wishes, header: Header, twins: Collection[Hashable] = ()
+) -> tuple[Sheet, tuple[str, ...]]:
+    sheet, told = composed_apart(wishes, header, twins)
+    return replace(sheet, header=replace(sheet.header, recipe="")), told
 
 
 def _room(night: YearNight, year: YearWishes, returning: Sequence[str]) -> int:

@@ -1,6 +1,6 @@
 """Compose a page from wishes: chosen from every problem of the grade, with a proof of how good it is."""
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Collection, Hashable, Iterator, Sequence
 from dataclasses import dataclass, replace
 from fractions import Fraction
 from functools import reduce
@@ -72,7 +72,7 @@ def compose(
     (4, True)
     """
     every = space(wishes, doubts(wishes))
-    tellable = reduce(or_, (kind.tells for kind in every.kinds), 0)
+    tellable = _tellable(every)
     open_doubts = doubts(wishes, tellable)
     chosen = _with_habits(every, wishes, open_doubts, seconds)
     if chosen is None:
@@ -100,10 +100,36 @@ def compose(
     )
 
 
-def space(wishes: Wishes, open_doubts: Sequence[Doubt]) -> ProblemSpace:
-    """Return the problems that a page may be composed of: all that there are, or drawn by the seed."""
+def composed_apart(
+    wishes: Wishes, header: Header, twins: Collection[Hashable] = ()
+) -> tuple[Sheet, tuple[str, ...]]:
+    """Compose a page of a row of pages, and the notes about it; how good it is is not worked out.
+
+    No problem of it has one of these twins (:attr:`.PageCandidate.twin`), where its problems are not drawn.
+    Raises ClashError as :func:`compose` does.
+    """
+    every = space(wishes, doubts(wishes), twins)
+    tellable = _tellable(every)
+    open_doubts = doubts(wishes, tellable)
+    chosen = _with_habits(every, wishes, open_doubts, SECONDS)
+    if chosen is None:
+        raise clash(wishes, _fits)
+    sheet = sheet_of(header, Recipe(__version__, wishes), chosen.problems, chosen.review, None)
+    return sheet, tuple(_notes(wishes, chosen, open_doubts, tellable))
+
+
+def _tellable(every: ProblemSpace) -> int:
+    """Return a bit for each doubt that some problem settles."""
+    return reduce(or_, (kind.tells for kind in every.kinds), 0)
+
+
+def space(wishes: Wishes, open_doubts: Sequence[Doubt], twins: Collection[Hashable] = ()) -> ProblemSpace:
+    """Return the problems that a page may be composed of: all that there are, or drawn by the seed.
+
+    Of all that there are those with one of the ``twins`` are left out.
+    """
     if wishes.skill in LIKE:
-        return space_at_once.space(wishes, open_doubts, crowd=wishes.number)
+        return space_at_once.space(wishes, open_doubts, crowd=wishes.number, twins=twins)
     return drawn_space(wishes, open_doubts)
 
 
