@@ -6,6 +6,7 @@ them. The second road tallies the measurements by `collections.Counter` (`tests/
 
 from collections.abc import Iterator
 from contextlib import suppress
+from fractions import Fraction
 from itertools import pairwise, product
 
 import pytest
@@ -16,11 +17,13 @@ from onewhole.marking.reading.answer import read_written
 from onewhole.marking.reading.expected import expect
 from onewhole.marking.reading.mark import Verdict, mark
 from onewhole.misconceptions.catalogue import by_id
+from onewhole.notations.pencil import Letters, lettered
 from onewhole.notations.sentences.text import text_of
 from onewhole.notations.text import printed, text
-from onewhole.number.quantity import Quantity
+from onewhole.number.ladder import mixed
+from onewhole.number.quantity import Quantity, with_mark
 from onewhole.pictures.choosing import picture
-from onewhole.pictures.labels import BLANK, across
+from onewhole.pictures.labels import BLANK, DIGITS, across
 from onewhole.pictures.limits import BOARD, PAGE, PicturePaper
 from onewhole.pictures.line_plot import plot_scene
 from onewhole.pictures.picture import PictureKind
@@ -232,6 +235,35 @@ def test_crosses_stand_exactly_over_their_ticks(typed: str, paper: PicturePaper)
     assert all(label.x + across(label.caption) / 2 <= scene.width for label in labels)  # type: ignore[arg-type]
 
 
+@pytest.mark.parametrize(
+    ("typed", "first", "last"),
+    [
+        ("plot 1/4: 2, 1/2: 3, 5/8 in: 1; count", "0 in", "1 in"),
+        ("plot 3 1/4: 1, 3 1/2 lb: 2; count", "3 lb", "4 lb"),
+        ("plot 4/4: 1, 6/4: 2; count", "4/4", "2"),
+        ("plot 3: 1, 7: 2; most", "3", "7"),
+        ("plot 1 7/8: 1, 3 7/8: 1, 3 5/8 in: 1; total", "1 in", "4 in"),
+        # Two wholes in sixteenths do not all stand on the line.
+        ("plot 1/16: 1, 1 1/16: 2; total", "0", "1 1/16"),
+    ],
+)
+def test_an_axis_begins_and_ends_with_whole_numbers(typed: str, first: str, last: str) -> None:
+    """From the whole number below to the one above the values: common practice, no source."""
+    axis = asked(typed).plot.axis
+    assert (text(axis[0]), text(axis[-1])) == (first, last)
+    ticks = asked(typed).plot.ticks
+    assert set(ticks) <= set(axis)
+
+
+def test_a_mixed_number_is_drawn_with_its_unit() -> None:
+    """Behind the fraction and no wider than what is kept for it, as a whole number has it."""
+    number = with_mark(Quantity(mixed(8), (2, 1)), "in")
+    drawn = lettered(Words(Fraction(20), Fraction(9), number, DIGITS), WORDS)
+    letters = [part for part in drawn if isinstance(part, Letters)]
+    assert [part.text for part in letters] == ["2", "1", "8", "in"]
+    assert letters[0].x < letters[1].x < letters[3].x < 20 + across(number) / 2
+
+
 def test_what_is_read_is_framed() -> None:
     """Only the stacks that the question is about, once the plot is read; nothing before."""
     working = work_plot(asked("plot 1/4: 2, 1/2: 3, 5/8 in: 1; total above 1/4"), REGROUP_FIRST)
@@ -240,7 +272,7 @@ def test_what_is_read_is_framed() -> None:
     assert drawn.kind is PictureKind.PLOT
     framed = [[p.name for p in scene.pieces if p.name.startswith("frame")] for scene in drawn.scenes]
     assert framed[0] == []
-    assert set(map(tuple, framed[1:])) == {("frame/2", "frame/3")}
+    assert set(map(tuple, framed[1:])) == {("frame/4", "frame/5")}
     for language in LANGUAGES.values():
         assert "1/4" in text_of(language.working.picture(drawn.scenes[-1], WORDS))
 

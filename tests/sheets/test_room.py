@@ -7,8 +7,12 @@ from pathlib import Path
 import pytest
 
 from lab.spaces import additions, subtractions
+from onewhole.findings.in_page import HigherThanPage, Severity, severity
+from onewhole.languages.english.in_page import found_in_page, page_mended
+from onewhole.notations.sentences.text import text_of
 from onewhole.notations.text import text
 from onewhole.problems.taught import as_taught
+from onewhole.sheets.audit import audit
 from onewhole.sheets.header import Header, Paper, Print
 from onewhole.sheets.reading import MOST_PROBLEMS, read_sheet
 from onewhole.sheets.room import (
@@ -200,7 +204,7 @@ def test_columns(head: str, problem: str, wanted: int) -> None:
     ("typed", "how"),
     [
         ("999999999 1/999 - 888888888 999999999/1000", "wide"),
-        (" + ".join(f"1/{bottom}" for bottom in range(2, 11)), "high"),
+        (f"5 - 2 | Room 12 flies kites. {'The wind is strong today. ' * 90}How many are left?", "high"),
     ],
 )
 def test_what_does_not_fit_the_paper(typed: str, how: str) -> None:
@@ -210,6 +214,45 @@ def test_what_does_not_fit_the_paper(typed: str, how: str) -> None:
         room_of(sheet.problems[0], sheet)
     assert refused.value.line == 2
     assert refused.value.remedy
+
+
+LONG = (
+    " + ".join(f"1/{bottom}" for bottom in range(2, 11)),
+    "plot 1 1/2: 2, 2 3/4: 1, 3 1/8: 3, 3 3/8 in: 2; share",
+)
+
+
+@pytest.mark.parametrize("size", list(Print), ids=str)
+@pytest.mark.parametrize("picture", ["", "picture: number line"])
+@pytest.mark.parametrize("typed", LONG)
+def test_a_page_stops_for_no_problem(typed: str, picture: str, size: Print) -> None:
+    """A working higher than a page ends with it, its picture falls away, and the teacher is told."""
+    worked = worked_sheet(f"print: {size.value}\n{picture}\n7. {typed}")
+    room = worked.rooms["7"]
+    assert room.height_mm < page_height(worked.header)
+    assert room.height_mm == room.lines * room.pitch_mm
+    if room.whole:
+        return
+    assert room.missing > 0
+    assert room.unpictured == bool(picture)
+    (found,) = [one for one in audit(worked).findings if isinstance(one, HigherThanPage)]
+    assert (found.labels, found.missing, found.unpictured) == (("7",), room.missing, room.unpictured)
+    assert severity(found) is Severity.NOTE
+    said = text_of(found_in_page(found))
+    assert said.startswith(f"Problem 7 needs more room than a page: {room.missing} lines are missing")
+    assert ("picture" in said) == room.unpictured
+
+
+def test_a_picture_gives_way_to_the_lines() -> None:
+    """Where the lines alone have room on the page, only the place for the picture falls away."""
+    worked = worked_sheet("print: large\npicture: number line\n\n1. 1/2 + 1/3 + 1/4 + 1/5 + 1/6")
+    room = worked.rooms["1"]
+    assert (room.missing, room.unpictured, room.picture) == (0, True, None)
+    (found,) = [one for one in audit(worked).findings if isinstance(one, HigherThanPage)]
+    assert text_of(found_in_page(found)) == (
+        "Problem 1 needs more room than a page: it has no place for a picture."
+    )
+    assert text_of(page_mended(found)) == "Let it be drawn on other paper."
 
 
 def _millimetres(written: str) -> Fraction:

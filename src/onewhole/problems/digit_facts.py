@@ -46,7 +46,7 @@ def digit_products(asked: Times) -> int:
 
 def factor_digits(asked: Times) -> tuple[int, int]:
     """Return how many digits but zeros each factor has, at least one."""
-    left, right = (len(_written(value(side)).replace("0", "")) for side in (asked.left, asked.right))
+    left, right = (sum(map(bool, _digits(value(side)))) for side in (asked.left, asked.right))
     return max(1, left), max(1, right)
 
 
@@ -69,9 +69,16 @@ def long_divisor(asked: Quotient) -> bool:
 
 
 def _significant(amount: Fraction) -> int:
-    return max(1, len(_written(amount).strip("0")))
+    """Return how many digits a number has from its first to its last that is no zero, at least one."""
+    digits = _digits(amount)
+    there = [at for at, digit in enumerate(digits) if digit]
+    return there[-1] - there[0] + 1 if there else 1
 
 
-def _written(amount: Fraction) -> str:
-    """Write a number in thousandths, without its point."""
-    return str(abs(int(amount * 1000)))
+def _digits(amount: Fraction) -> tuple[int, ...]:
+    """Return the digits of a number down to thousandths, the last first."""
+    rest, found = abs(int(amount * 1000)), []
+    while rest:
+        rest, digit = divmod(rest, 10)
+        found.append(digit)
+    return tuple(found)

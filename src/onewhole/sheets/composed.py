@@ -12,6 +12,7 @@ from onewhole.sheets.candidates import PageCandidate
 from onewhole.sheets.document import Sheet
 from onewhole.sheets.header import Header
 from onewhole.sheets.learning import Doubt, learnt, settles
+from onewhole.sheets.one_plot import beside_each_other
 from onewhole.sheets.recipe import Recipe, write_recipe
 from onewhole.statements.statement import Statement
 from onewhole.working.strategies.regroup_first import REGROUP_FIRST
@@ -75,7 +76,7 @@ class Composed:
 def sheet_of(
     header: Header,
     recipe: Recipe,
-    problems: Sequence[PageCandidate],
+    problems: Sequence[Statement],
     review: Sequence[Statement],
     example: PageCandidate | None,
 ) -> Sheet:
@@ -86,8 +87,8 @@ def sheet_of(
     wishes = recipe.wishes
     usual = header.strategy is USUAL and wishes.strategy is REGROUP_FIRST
     taught = header.strategy if usual else wishes.strategy
-    statements = [*(one.statement for one in problems), *review]
-    order = apart(arranged([hard(one, taught) for one in statements]))
+    order = apart(arranged([hard(one, taught) for one in (*problems, *review)]))
+    order = beside_each_other(order)
     labelled = [Problem(str(at), one.statement, text(one.statement)) for at, one in enumerate(order, start=1)]
     own = replace(
         header,

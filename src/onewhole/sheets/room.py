@@ -11,6 +11,7 @@ from onewhole.number.ladder import Ladder
 from onewhole.number.quantity import Quantity, whole
 from onewhole.pictures.amounts import amounts
 from onewhole.pictures.scene import Scene
+from onewhole.pictures.line_plot import plot_scene
 from onewhole.pictures.squared import SquaredState, ends
 from onewhole.pictures.squares import WrittenState
 from onewhole.pictures.written import squares_across
@@ -43,10 +44,16 @@ ENDS = {Print.ORDINARY: Fraction(36), Print.LARGE: Fraction("51.4")}
 #: What a page with marks in its corners keeps besides: the foot with the pupil's code, and a higher place for
 #: the answer.
 MARKED_MM = {Print.ORDINARY: 12, Print.LARGE: 16}
+#: How large a line plot is drawn: its numbers are over 10 points, and over 18 in large print where it fits.
+#: Below it is empty paper.
+PLOT_SCALE = {Print.ORDINARY: Fraction(1), Print.LARGE: Fraction(8, 5)}
+PLOT_GAP_MM = 6
 #: Empty paper between two columns.
 GAPS = {Print.ORDINARY: Fraction(8), Print.LARGE: Fraction(10)}
 #: What a page keeps for the printed problem and an answer line under the room, and for each line of a story.
 HEAD_MM = {Print.ORDINARY: 42, Print.LARGE: 56}
+#: What the title of the first page takes.
+TITLE_MM = {Print.ORDINARY: 48, Print.LARGE: 64}
 STORY_MM = {Print.ORDINARY: 8, Print.LARGE: 11}
 #: So many letters of a story surely fit on one line across the page.
 STORY_LETTERS = {Print.ORDINARY: 60, Print.LARGE: 40}
@@ -184,19 +191,24 @@ def room(worked: WorkedProblem, header: Header) -> Room:
     if width > most:
         _refuse(problem, "wide")
     high = page_height(header) - _head(problem, header)
-    if high < pitch:
+    if high < TITLE_MM[header.print] + pitch:
         _refuse(problem, "high")
-    return _on_a_page(found, most, high)
+    return _on_a_page(found, most, high, high - TITLE_MM[header.print])
 
 
-def _on_a_page(found: Room, wide: Fraction, high: Fraction) -> Room:
-    """Return a room no higher than a page: without its picture, and with fewer lines, where need be."""
+def _on_a_page(found: Room, wide: Fraction, high: Fraction, left: Fraction) -> Room:
+    """Return a room no higher than a page: without its picture, and with fewer lines, where need be.
+
+    What does not fit whole takes what is ``left`` of a first page at most.
+    """
     beside = 0 if found.picture is None else found.picture.height_mm
     if found.across_mm > wide and found.picture:
         beside += PICTURE_GAP_MM + found.height_mm
     if max(found.height_mm, beside) <= high:
         return found
-    lines = min(found.lines, floor(high / found.pitch_mm))
+    if found.height_mm <= high:
+        return replace(found, picture=None, unpictured=True)
+    lines = floor(left / found.pitch_mm)
     return replace(
         found,
         picture=None,
@@ -249,7 +261,10 @@ def _head(problem: Problem, header: Header) -> int:
     """Return the height kept for what is printed around the frame."""
     lines = ceil(Fraction(len(problem.story), STORY_LETTERS[header.print]))
     marked = 0 if header.marks is CornerMarks.NONE else MARKED_MM[header.print]
-    return HEAD_MM[header.print] + lines * STORY_MM[header.print] + marked
+    plot = 0
+    if isinstance(problem.statement, PlotQuestion):
+        plot = ceil(plot_scene(problem.statement.plot).height * PLOT_SCALE[header.print]) + PLOT_GAP_MM
+    return HEAD_MM[header.print] + lines * STORY_MM[header.print] + marked + plot
 
 
 def _refuse(problem: Problem, how: str) -> NoReturn:

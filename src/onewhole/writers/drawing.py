@@ -11,7 +11,8 @@ from onewhole.pictures.amounts import counted
 from onewhole.pictures.line_plot import plot_scene
 from onewhole.pictures.picture import Picture, PictureKind
 from onewhole.pictures.scene import Scene
-from onewhole.sheets.header import Header, Print
+from onewhole.sheets.header import Header
+from onewhole.sheets.room import PLOT_SCALE
 from onewhole.statements.line_plot import LinePlot
 from onewhole.writers.printed import Json
 
@@ -22,9 +23,6 @@ COUNTED = frozenset(
 
 #: Columns are drawn in such a size that their small numbers are over 10 points, and over 18 in large print.
 COLUMNS_SCALE = {False: Fraction(3, 4), True: Fraction(13, 10)}
-
-#: How large a line plot is drawn: its numbers are over 10 points, and over 18 in large print where it fits.
-PLOT_SCALE = {Print.ORDINARY: Fraction(1), Print.LARGE: Fraction(8, 5)}
 
 
 def drawing(picture: Picture, words: ClassWords, *, large: bool) -> Json:

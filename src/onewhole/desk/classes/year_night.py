@@ -12,7 +12,6 @@ from math import ceil, floor
 from onewhole.desk.classes.year_plan import YearNight
 from onewhole.desk.page.compose import composed_apart
 from onewhole.desk.page.stories import tell
-from onewhole.desk.page.wished_page import with_room_to_avoid
 from onewhole.errors import InputError, OnewholeError
 from onewhole.findings.wished_skill import LIKE, WishedSkill
 from onewhole.notations.text import text
@@ -47,7 +46,7 @@ LOOKED_AT, SEARCHED = 6, 200
 #: A page has at least so many problems of its own skill.
 FEWEST = 3
 #: So many problems for each of a page stay free to choose from.
-KEPT_FREE = 3
+KEPT_FREE = 2
 PAIR = 2
 #: Problems of a skill are drawn so many times over in search of new ones, each time with another seed.
 DRAWS, ANOTHER_DRAW = 6, 100
@@ -144,7 +143,7 @@ def _fresh(wishes: Wishes, before: Collection[str]) -> Wishes:
         drawn = draw(asked).problems
         used = sorted((one for one in drawn if one.twin in since), key=lambda one: -since[one.twin])
         most = max(0, len(drawn) - KEPT_FREE * wishes.number)
-        avoided = tuple(with_room_to_avoid(one.typed for one in used[:most]))
+        avoided = tuple(one.typed for one in used[:most])
         left = len(used) - len(avoided)
         if fewest is None or left < fewest:
             best, fewest = replace(asked, avoid=avoided), left

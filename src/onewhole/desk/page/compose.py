@@ -25,6 +25,7 @@ from onewhole.sheets.drawn_space import drawn_space
 from onewhole.sheets.header import Header
 from onewhole.sheets.learning import Doubt, doubts, most, name_of
 from onewhole.sheets.numbers_for import Wanted, numbers_for
+from onewhole.sheets.one_plot import on_one_plot
 from onewhole.sheets.page_program import Crowded, page_program
 from onewhole.sheets.recipe import Recipe, RecipeError, read_recipe
 from onewhole.sheets.review import apart_from, reviewed
@@ -80,7 +81,7 @@ def compose(
     recipe = Recipe(version, wishes)
     example = _example(every, wishes, chosen) if wishes.faded else None
     top = Header(title=title) if header is None else header
-    sheet = sheet_of(top, recipe, chosen.problems, chosen.review, example)
+    sheet = sheet_of(top, recipe, _problems(chosen, wishes, open_doubts), chosen.review, example)
     apart, taught = told_by(sheet, open_doubts, [kind.tells for kind in chosen.kinds])
     habits = [habit for habit in chosen.habits if habit is not Habit.NUMBERS]
     program = page_program(
@@ -114,8 +115,14 @@ def composed_apart(
     chosen = _with_habits(every, wishes, open_doubts, SECONDS)
     if chosen is None:
         raise clash(wishes, _fits)
-    sheet = sheet_of(header, Recipe(__version__, wishes), chosen.problems, chosen.review, None)
+    problems = _problems(chosen, wishes, open_doubts)
+    sheet = sheet_of(header, Recipe(__version__, wishes), problems, chosen.review, None)
     return sheet, tuple(_notes(wishes, chosen, open_doubts, tellable))
+
+
+def _problems(chosen: _Choice, wishes: Wishes, open_doubts: Sequence[Doubt]) -> tuple[Statement, ...]:
+    """Return the problems of a page, questions about line plots on as few plots as teach the same."""
+    return on_one_plot([one.statement for one in chosen.problems], open_doubts, frozenset(wishes.avoid))
 
 
 def _tellable(every: ProblemSpace) -> int:
