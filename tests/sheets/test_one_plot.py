@@ -27,7 +27,7 @@ ASKED = tuple(
 
 
 def test_a_question_is_asked_of_the_plot_before_it() -> None:
-    """At the same place of it; not where it is asked there already, and not where the plots differ in size."""
+    """At the same place of it; not where it is asked there already, and not where plots differ in size."""
     found = on_one_plot(ASKED, ())
     first = read_statement("plot 1/4: 2, 2/4: 3, 3/4 in: 1; count above 1/4 in")
     assert found[3] == first

@@ -28,6 +28,7 @@ from onewhole.pictures.limits import (
 from onewhole.pictures.line_plot import line_plot
 from onewhole.pictures.measured_out import MOST_GROUPS
 from onewhole.pictures.number_line import number_line, ruler
+from onewhole.pictures.parts import part_whole
 from onewhole.pictures.picture import Picture, PictureKind
 from onewhole.pictures.quantity_state import renames
 from onewhole.pictures.rectangles import rectangles
@@ -37,6 +38,7 @@ from onewhole.pictures.shares import shares
 from onewhole.pictures.shares_state import quotient_of
 from onewhole.pictures.split import grown, split
 from onewhole.pictures.squared import squared, squared_states
+from onewhole.pictures.step_bars import drawn_steps
 from onewhole.pictures.strips import strips
 from onewhole.pictures.uncounted import no_bar, no_shares, off_grid, uncounted
 from onewhole.pictures.unpictured import (
@@ -81,8 +83,8 @@ from onewhole.working.working import Working
 JUMPING = {COUNT_UP.key, JUMP_ON.key, EQUAL_SHIFT.key, FROM_WHOLE.key, EQUAL_JUMPS.key, MEASURE_OUT.key}
 #: Ways to multiply and to divide that are seen in a rectangle.
 AREAS = {PARTIAL_PRODUCTS.key, TOPS_AND_BOTTOMS.key, BY_HEART.key, SHARE_UNITS.key, PARTIAL_QUOTIENTS.key}
-#: Pictures that show all steps of several at once: what is added as often as it is taken, and a sum taken so
-#: many times.
+#: Pictures that show all steps of several at once: what is added as often as it is taken, or a bar for each
+#: step; and a sum taken so many times.
 OF_STEPS = (PictureKind.BAR, PictureKind.AREA)
 #: More jumps than this run into one another. Common practice, no source.
 MOST_JUMPS = 8
@@ -301,6 +303,8 @@ def _draw(working: Working, kind: PictureKind, paper: PicturePaper) -> Picture:
         case PictureKind.BLOCKS:
             return blocks(working, paper)
         case PictureKind.BAR:
+            if part_whole(working.statement) is None and _in_steps(working):
+                return drawn_steps(working)
             return (with_columns(working) if paper.least else None) or bar(working)
         case PictureKind.SHARES:
             return shares(working, paper)

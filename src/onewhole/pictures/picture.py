@@ -26,10 +26,14 @@ class PictureKind(Enum):
 
 @dataclass(frozen=True, slots=True)
 class Picture:
-    """``scenes[i]`` shows ``working.lines[i]``; neighbours may be the same scene. All are of one size."""
+    """``scenes[i]`` shows ``working.lines[i]``; neighbours may be the same scene. All are of one size.
+
+    ``still`` is the place of the scene that tells most, where that is not seen from the scenes.
+    """
 
     kind: PictureKind
     scenes: tuple[Scene, ...]
+    still: int | None = None
 
     def __post_init__(self) -> None:
         """Refuse scenes of different sizes, and none at all."""
@@ -44,6 +48,8 @@ class Picture:
         It is the one with most pieces crossed out, or the one with the blank still open, or else the last;
         of columns, shares and a line plot it is the last, where all is written or given out.
         """
+        if self.still is not None:
+            return self.scenes[self.still]
         if self.kind in {PictureKind.COLUMNS, PictureKind.SHARES, PictureKind.PLOT}:
             return self.scenes[-1]
         if self.kind is PictureKind.BAR:

@@ -6,6 +6,7 @@ from onewhole.pictures.parts import part_whole
 from onewhole.pictures.quantity_state import QuantityState, quantity_states
 from onewhole.pictures.shares import MOST_SHARES
 from onewhole.pictures.shares_state import GIVEN_OUT, quotient_of
+from onewhole.pictures.step_bars import step_bars
 from onewhole.pictures.unpictured import (
     NoPartsOfWhole,
     NoRoom,
@@ -61,5 +62,5 @@ def no_bar(working: Working) -> Unpictured | None:
     """Return why the parts of a whole do not lie side by side in a bar."""
     told = part_whole(working.statement)
     if told is None:
-        return NoPartsOfWhole()
+        return None if step_bars(working) else NoPartsOfWhole()
     return TooSmallBeside() if told.smallest < LEAST_SHARE else None

@@ -49,18 +49,21 @@ def work_plot(asked: PlotQuestion, taught: NamedWay) -> Working:
     if isinstance(found, WithRemainder) and found.by is not None:
         # What is left over is shared out too: 5.MD.B.2 asks for the amount that each has.
         if not found.quotient.value:
-            lines[-1:], found = _less_than_one_each(found.left, found.by)
-            return Working(KEY, asked, tuple(lines), found)
+            last = _less_than_one_each(found.left, found.by)
+            return Working(
+                KEY,
+                asked,
+                (*lines[:-1], Line(last, DividedIsFraction(found.left.parts, found.by.parts))),
+                last,
+            )
         shared = as_fraction(found.quotient, found.left, found.by)
         return Working(KEY, asked, (*lines, *shared.lines), shared.found())
     return Working(KEY, asked, tuple(lines), found)
 
 
-def _less_than_one_each(total: Quantity, by: Quantity) -> tuple[list[Line], Quantity]:
+def _less_than_one_each(total: Quantity, by: Quantity) -> Quantity:
     """Write a total that is less than one for each as a fraction of the two numbers."""
-    each = Quantity(mixed(by.parts, total.ladder.mark), (None, total.parts))
-    lines = [Line(each, DividedIsFraction(total.parts, by.parts))]
-    return lines, each
+    return Quantity(mixed(by.parts, total.ladder.mark), (None, total.parts))
 
 
 def plot_found(asked: PlotQuestion) -> Quantity:

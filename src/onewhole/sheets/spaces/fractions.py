@@ -7,8 +7,9 @@ from onewhole.sheets.spaces.amounts import fractions, mixed_numbers, unlike_pair
 from onewhole.sheets.spaces.form import ProblemForm
 from onewhole.sheets.wishes import Wishes
 
-#: A whole of a product has so many pieces at most, so that they are not too fine (1/5 x 1/8); our own.
-MOST_PIECES = 40
+#: A whole of a product has so many pieces at most, so that they are not too fine (1/6 x 1/10), and there are
+#: products enough for a year; our own.
+MOST_PIECES = 60
 
 
 def below_one(wishes: Wishes) -> Iterator[ProblemForm]:
