@@ -78,8 +78,8 @@ def test_more_digits_take_longer_and_are_harder(row: tuple[str, ...]) -> None:
     minutes = [one.minutes for one in worked.problems]
     points = [one.difficulty.score for one in worked.problems]
     lines = [worked.rooms[one.label].lines for one in worked.problems]
-    for rising in (minutes, points):
-        assert rising == sorted(set(rising))
+    assert minutes == sorted(set(minutes))
+    assert points == sorted(set(points))
     assert lines == sorted(lines)
 
 

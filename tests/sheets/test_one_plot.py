@@ -31,13 +31,8 @@ def test_a_question_is_asked_of_the_plot_before_it() -> None:
     found = on_one_plot(ASKED, ())
     first = read_statement("plot 1/4: 2, 2/4: 3, 3/4 in: 1; count above 1/4 in")
     assert found[3] == first
-    assert [one.plot == found[0].plot for one in found if isinstance(one, PlotQuestion)] == [
-        True,
-        True,
-        True,
-        False,
-        False,
-    ]
+    plots = [one.plot for one in found if isinstance(one, PlotQuestion)]
+    assert [one == plots[0] for one in plots] == [True, True, True, False, False]
     assert found[2] == ASKED[2]
 
 

@@ -68,6 +68,8 @@ PICTURE_GAP_MM = 4
 ANSWER_MM = 30
 #: Numbers in order take one row as long as this, and then another.
 ROW_OF_NUMBERS_MM = 120
+#: Under the title of a page a working is begun only with room for so many lines; our own.
+LEAST_LINES = 3
 #: So many parts of a product are not added in the head. Common practice, no source.
 MANY_PARTS = 3
 BOX_MM = 14
@@ -191,15 +193,16 @@ def room(worked: WorkedProblem, header: Header) -> Room:
     if width > most:
         _refuse(problem, "wide")
     high = page_height(header) - _head(problem, header)
-    if high < TITLE_MM[header.print] + pitch:
+    if high < pitch:
         _refuse(problem, "high")
-    return _on_a_page(found, most, high, high - TITLE_MM[header.print])
+    left = high - TITLE_MM[header.print]
+    return _on_a_page(found, most, high, high if left < LEAST_LINES * pitch else left)
 
 
 def _on_a_page(found: Room, wide: Fraction, high: Fraction, left: Fraction) -> Room:
     """Return a room no higher than a page: without its picture, and with fewer lines, where need be.
 
-    What does not fit whole takes what is ``left`` of a first page at most.
+    What does not fit whole takes what is ``left`` at most: of a first page where that is enough to begin on.
     """
     beside = 0 if found.picture is None else found.picture.height_mm
     if found.across_mm > wide and found.picture:
