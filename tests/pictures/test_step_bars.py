@@ -96,7 +96,7 @@ def test_the_steps_are_those_of_the_working(typed: str) -> None:
             case Times(left, right) | Quotient(left, right):
                 _walk(left)
                 _walk(right)
-                worth.append(value(part))  # type: ignore[arg-type]
+                worth.append(value(part))
             case _:
                 return
 
