@@ -10,8 +10,8 @@ from onewhole.errors import InputError
 from onewhole.number.ladder import Ladder
 from onewhole.number.quantity import Quantity, whole
 from onewhole.pictures.amounts import amounts
-from onewhole.pictures.scene import Scene
 from onewhole.pictures.line_plot import plot_scene
+from onewhole.pictures.scene import Scene
 from onewhole.pictures.squared import SquaredState, ends
 from onewhole.pictures.squares import WrittenState
 from onewhole.pictures.written import squares_across
