@@ -22,8 +22,8 @@ from onewhole.sheets.handwriting import BAR_MM, LINE_MM, written
 from onewhole.sheets.header import CornerMarks, Header, Paper, PictureSetting, Print
 from onewhole.sheets.story_pictures import story_picture
 from onewhole.statements.asked_in_words import AskedInWords
-from onewhole.statements.factor_question import FactorQuestion
 from onewhole.statements.expression import Sum, Times
+from onewhole.statements.factor_question import FactorQuestion
 from onewhole.statements.line_plot import PlotQuestion
 from onewhole.statements.listing import Listing
 from onewhole.statements.rounding import Rounding
