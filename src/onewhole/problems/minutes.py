@@ -19,6 +19,7 @@ from onewhole.problems.digit_facts import (
     quotient_digits,
 )
 from onewhole.problems.needs import Needs, needs
+from onewhole.statements.asked_in_words import AskedInWords
 from onewhole.statements.expression import (
     Expression,
     InBrackets,
@@ -89,7 +90,7 @@ def _asks(statement: Statement, wanted: Needs) -> int:
             return len(numbers)
         case Listing(sort=ListSort.FACTORS, found=found):
             return min(MOST_PAIRS, ceil(len(found) / 2))
-        case Listing():
+        case AskedInWords():
             return ASKED
         case _:
             assert_never(statement)
