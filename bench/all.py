@@ -27,6 +27,7 @@ BENCHES = (
     "tomorrow",
     "digests",
     "skills",
+    "district",
     "paper",
 )
 

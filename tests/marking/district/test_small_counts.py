@@ -8,18 +8,21 @@ from hypothesis import given
 from hypothesis import strategies as st
 from scipy.optimize import linprog
 
-from onewhole.marking.district.small_counts import LEAST, Place, hidden, with_sums
+from onewhole.marking.district.small_counts import LEAST, Place, hidden, with_sums, without_small_rows
 from tests.kit.how_much import sample
 
 COUNTS = st.one_of(st.integers(0, 12), st.integers(0, 200))
 
 
-def reach(table: Sequence[Sequence[int]], out: frozenset[Place], place: Place) -> tuple[int, int]:
+def reach(
+    table: Sequence[Sequence[int]], out: frozenset[Place], place: Place, *, rows_known: bool = False
+) -> tuple[int, int]:
     """What whoever sees the table can say of a number that is left out: at least, at most.
 
     By linear programs over all that is left out, none below zero: an independent road. That 0 is shown is
-    known too: what is left out is at least 1.
+    known too: what is left out is at least 1. ``rows_known``: the sums of the rows are told elsewhere.
     """
+    out = frozenset(one for one in out if not (rows_known and one[1] == len(table[0]) - 1))
     places = sorted(out)
     rows, columns = len(table), len(table[0])
     lines = [[(row, at) for at in range(columns)] for row in range(rows)]
@@ -51,6 +54,21 @@ def test_no_small_number_can_be_worked_out(counts: list[list[int]]) -> None:
     assert set(small) <= out
     for place in small[: sample(3, 20, 100)]:
         least, most = reach(table, out, place)
+        assert least < most
+
+
+@given(TABLES)
+def test_sums_that_another_table_tells_give_nothing_away(counts: list[list[int]]) -> None:
+    """Rows with small sums are put together; then the sums of rows may be known to everybody."""
+    named = {(f"{row}", f"{at}"): one for row, line in enumerate(counts) for at, one in enumerate(line)}
+    kept = without_small_rows(named, "other")
+    rows = sorted({row for row, _ in kept})
+    table = with_sums([[kept[row, f"{at}"] for at in range(len(counts[0]))] for row in rows])
+    if 0 < table[-1][-1] < LEAST:
+        return  # all papers together are few: there is no other row to put them to
+    out = hidden(table, rows_known=True)
+    for place in [(r, c) for r, line in enumerate(table) for c, one in enumerate(line) if 0 < one < LEAST]:
+        least, most = reach(table, out, place, rows_known=True)
         assert least < most
 
 

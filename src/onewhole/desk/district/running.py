@@ -11,7 +11,7 @@ from numpy.typing import NDArray
 from onewhole.desk.district.engines import needed
 from onewhole.desk.district.telling import put_report
 from onewhole.errors import InputError
-from onewhole.marking.district.district_found import DistrictFound, difficulty, few, shown_table
+from onewhole.marking.district.district_found import DistrictFound, difficulty, idea_table, shown_table
 from onewhole.marking.district.district_prior import DistrictPrior, prior_text
 from onewhole.marking.district.small_counts import LEAST
 from onewhole.presses.files import write
@@ -87,8 +87,8 @@ def run_district(folders: list[Path], goal: Path, wishes: DistrictWishes = Distr
         wishes.least,
         difficulty(kinds := shown_table(tallies.kinds, wishes.least)),
         kinds,
-        shown_table(few(tallies.ideas), wishes.least),
-        shown_table(few(tallies.places), wishes.least),
+        idea_table(tallies.ideas, wishes.least),
+        idea_table(tallies.places, wishes.least),
         tuple(tallies.problems),
     )
     write(goal / PRIOR_FILE, prior_text(_prior(shares, wishes.least)).encode())

@@ -5,7 +5,7 @@ from dataclasses import dataclass
 
 from onewhole.findings.skill import Skill
 from onewhole.marking.diagnosis.interval import Interval, interval
-from onewhole.marking.district.small_counts import LEAST, hidden, with_sums
+from onewhole.marking.district.small_counts import LEAST, hidden, with_sums, without_small_rows
 
 #: What stands for right answers, and for wrong ones that no pattern writes, beside the ids of patterns.
 RIGHT_KEY, OTHER_KEY = "right", "other"
@@ -73,7 +73,17 @@ class DistrictFound:
     problems: tuple[ProblemAnswers, ...]
 
 
-def shown_table(counts: Counts, least: int = LEAST) -> ShownTable:
+def idea_table(counts: Counts, least: int = LEAST) -> ShownTable:
+    """Put papers by idea into a table of those that have the same ideas, and so the same sums of rows.
+
+    >>> counts = {("A01", "Elm"): 50, ("A01", "Oak"): 4, ("A02", "Elm"): 30, ("A03", "Oak"): 3}
+    >>> idea_table(counts).rows, idea_table(counts).whole("A01")
+    (('A01', 'other'), 54)
+    """
+    return shown_table(without_small_rows(few(counts), OTHER_KEY, least), least, rows_known=True)
+
+
+def shown_table(counts: Counts, least: int = LEAST, *, rows_known: bool = False) -> ShownTable:
     """Put counts by row and column into a table, and leave out what must not be told.
 
     >>> shown_table({("A01", "Elm"): 50, ("A01", "Oak"): 4, ("A02", "Elm"): 30, ("A02", "Oak"): 60}).cells
@@ -82,7 +92,7 @@ def shown_table(counts: Counts, least: int = LEAST) -> ShownTable:
     rows = tuple(sorted({row for row, _ in counts}))
     columns = tuple(sorted({column for _, column in counts}))
     table = with_sums([[counts.get((row, column), 0) for column in columns] for row in rows])
-    out = hidden(table, least) if rows else frozenset()
+    out = hidden(table, least, rows_known=rows_known) if rows else frozenset()
     cells = tuple(
         tuple(None if (at, place) in out else count for place, count in enumerate(line))
         for at, line in enumerate(table)

@@ -9,7 +9,7 @@ for complementary cell suppression, Journal of the American Statistical Associat
 memory). The sums are numbers of the table like all others and may be left out too.
 """
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from heapq import heappop, heappush
 
 #: Numbers from 1 to one below this are not shown. A setting.
@@ -18,8 +18,13 @@ LEAST = 10
 Place = tuple[int, int]
 
 
-def hidden(table: Sequence[Sequence[int]], least: int = LEAST) -> frozenset[Place]:
+def hidden(
+    table: Sequence[Sequence[int]], least: int = LEAST, *, rows_known: bool = False
+) -> frozenset[Place]:
     """Return the places of a table with its sums that are not shown.
+
+    ``rows_known`` says that the sums of the rows stand in another table, too: then no small number rests on
+    one of them being left out (:func:`without_small_rows` sees that none of them is small).
 
     The last row and the last column are the sums (:func:`with_sums`). Small is from 1 to one below ``least``;
     0 is shown: nobody is in it. Where no way round is found, all that is not 0 is left out.
@@ -34,7 +39,7 @@ def hidden(table: Sequence[Sequence[int]], least: int = LEAST) -> frozenset[Plac
     ]
     found = set(small)
     for place in sorted(small, key=lambda one: (-table[one[0]][one[1]], one)):
-        way = _way_round(table, found, place, least)
+        way = _way_round(table, found, place, least, rows_known=rows_known)
         if way is None:
             return frozenset(
                 (row, at) for row, line in enumerate(table) for at, count in enumerate(line) if count
@@ -53,8 +58,30 @@ def with_sums(table: Sequence[Sequence[int]]) -> list[list[int]]:
     return [*rows, [sum(column) for column in zip(*rows, strict=True)]]
 
 
+def without_small_rows(
+    counts: Mapping[tuple[str, str], int], other: str, least: int = LEAST
+) -> dict[tuple[str, str], int]:
+    """Put the rows with small sums together under a name, with the next smallest where that is small too.
+
+    >>> without_small_rows({("A", "x"): 50, ("B", "x"): 4, ("C", "x"): 20}, "other")
+    {('A', 'x'): 50, ('other', 'x'): 24}
+    """
+    sums: dict[str, int] = {}
+    for (row, _), count in counts.items():
+        sums[row] = sums.get(row, 0) + count
+    merged = {row for row, whole in sums.items() if whole < least or row == other}
+    left = sorted(sums.keys() - merged, key=lambda one: (-sums[one], one))
+    while merged and left and sum(sums[one] for one in merged) < least:
+        merged.add(left.pop())
+    found: dict[tuple[str, str], int] = {}
+    for (row, column), count in counts.items():
+        key = (other if row in merged else row, column)
+        found[key] = found.get(key, 0) + count
+    return found
+
+
 def _way_round(
-    table: Sequence[Sequence[int]], hid: set[Place], place: Place, least: int
+    table: Sequence[Sequence[int]], hid: set[Place], place: Place, least: int, *, rows_known: bool
 ) -> list[Place] | None:
     """Return the places of the cheapest way round by which the number at a place may be ``least`` more.
 
@@ -62,12 +89,14 @@ def _way_round(
     lets it be so much more, it may be one more.
     """
     for more in (least, 1):
-        if (way := _cheapest(table, hid, place, more)) is not None:
+        if (way := _cheapest(table, hid, place, more, rows_known=rows_known)) is not None:
             return way
     return None
 
 
-def _cheapest(table: Sequence[Sequence[int]], hid: set[Place], place: Place, more: int) -> list[Place] | None:
+def _cheapest(
+    table: Sequence[Sequence[int]], hid: set[Place], place: Place, more: int, *, rows_known: bool
+) -> list[Place] | None:
     """Find the way from the place's row back to its column (Dijkstra, 1959); rows and columns are knots."""
     start, goal = (0, place[0]), (1, place[1])
     queue: list[tuple[int, tuple[int, int]]] = [(0, start)]
@@ -84,6 +113,8 @@ def _cheapest(table: Sequence[Sequence[int]], hid: set[Place], place: Place, mor
         if cost > best[knot]:
             continue
         for other, over in _steps(table, knot, place, more):
+            if rows_known and over[1] == len(table[0]) - 1:
+                continue
             there = cost + (0 if over in hid else table[over[0]][over[1]] + 1)
             if there < best.get(other, there + 1):
                 best[other] = there
