@@ -10,14 +10,16 @@ import sys
 import tempfile
 from argparse import ArgumentParser
 from collections.abc import Iterator, Sequence
+from dataclasses import replace
 from datetime import date
 from hashlib import sha256
 from math import log
 from pathlib import Path
+from random import Random
 
 from lab.pages import room12
 from lab.pupils import Pupil, school_class
-from lab.rates import USUAL, Rates
+from lab.rates import USUAL
 from lab.steps import page_of
 from lab.table import Part, plain
 from lab.trials import problems, truth_on
@@ -34,40 +36,53 @@ from onewhole.presses.district.paper_files import paper_bytes
 #: Classes put together, classes read, pupils in each; the weights tried, in pupils.
 TOGETHER, READ, SIZE = 80, 60, 25
 WORTH = (12, 60, 240)
+#: An idea that goes round, as one may by a book or a rule told in class; half of the steady pupils have it.
+ROUND, HALF = "A08", 0.5
 #: Odds below this are not listed: what was given to the truth is then taken as half of it.
 LEAST = 1 / 400
 
 
-def district_part(together: int = TOGETHER, read: int = READ, rates: Rates = USUAL) -> Part:
-    """Measure it."""
+def district_part(together: int = TOGETHER, read: int = READ, *, goes_round: str = "") -> Part:
+    """Measure it; ``goes_round`` is an idea that half of the steady pupils of all these classes have."""
     page = problems(room12())
     with tempfile.TemporaryDirectory() as folder:
-        prior = _learnt(Path(folder), together, rates)
-    classes = [(school_class(rates, SIZE, f"read {at}"), f"read {at}") for at in range(read)]
-    marks = [_marks(pupils, seed) for pupils, seed in classes]
+        prior = _learnt(Path(folder), together, goes_round)
+    classes = [_class(f"read {at}", goes_round) for at in range(read)]
+    marks = [_marks(pupils, f"read {at}") for at, pupils in enumerate(classes)]
     known = tables(marks[0].expected)
     rows = []
     for name, learnt in _tried(prior):
         said = []
-        for (pupils, _), one in zip(classes, marks, strict=True):
+        for pupils, one in zip(classes, marks, strict=True):
             found = weigh(one, learnt, known=known).diagnoses
             for pupil, diagnosis in zip(pupils, found, strict=True):
                 odds = {frozenset(each.patterns): float(each.probability) for each in diagnosis.odds}
                 truth = truth_on(pupil, page)[0]
+                given = float(diagnosis.unlisted) if pupil.outside else odds.get(truth, LEAST)
                 wrong = not pupil.ideas and not pupil.outside and diagnosis.confident and diagnosis.patterns
-                said.append((bool(truth), odds.get(truth, LEAST), bool(wrong)))
+                said.append((bool(truth), max(given, LEAST), bool(wrong)))
         steady = [odds for is_steady, odds, _ in said if is_steady]
         rows.append(
             (
                 name,
-                f"{sum(log(max(odds, LEAST)) for _, odds, _ in said) / len(said):.4f}",
+                f"{sum(log(odds) for _, odds, _ in said) / len(said):.4f}",
                 f"{sum(steady) / len(steady):.3f}" if steady else "-",
                 f"{sum(wrong for _, _, wrong in said)} of {sum(not one for one, _, _ in said)}",
             )
         )
     note = f"{together} classes put together, {read} others of {SIZE} pupils read, one page of 12 problems."
     heads = ("prior", "log of the odds of the truth", "odds of a steady truth", "given one without")
-    return Part("What a district's prior adds to one class", note, heads, tuple(rows))
+    title = f"where {goes_round} goes round" if goes_round else "where ideas are as usual"
+    return Part(f"What a district's prior adds to one class, {title}", note, heads, tuple(rows))
+
+
+def _class(seed: str, goes_round: str) -> tuple[Pupil, ...]:
+    """Return a class; where an idea goes round, half of those with one steady idea have it."""
+    pupils, chance = school_class(USUAL, SIZE, seed), Random(f"{seed} round")
+    swaps = [bool(goes_round) and len(one.ideas) == 1 and chance.random() < HALF for one in pupils]
+    return tuple(
+        replace(one, ideas=(goes_round,)) if swap else one for one, swap in zip(pupils, swaps, strict=True)
+    )
 
 
 def _tried(prior: DistrictPrior) -> Iterator[tuple[str, Learnt]]:
@@ -76,12 +91,12 @@ def _tried(prior: DistrictPrior) -> Iterator[tuple[str, Learnt]]:
         yield f"of the district, as {worth} pupils", district_learnt(prior, worth)
 
 
-def _learnt(folder: Path, classes: int, rates: Rates) -> DistrictPrior:
+def _learnt(folder: Path, classes: int, goes_round: str) -> DistrictPrior:
     page = problems(room12())
     asked = paper_lines([one.typed for one in page])
     papers = []
     for at in range(classes):
-        for one in school_class(rates, SIZE, f"district {at}"):
+        for one in _class(f"district {at}", goes_round):
             wrote = page_of(one, page, f"district {at}")
             answers = [as_answered(text, problem) for text, problem in zip(wrote, page, strict=True)]
             whose = sha256(f"{at} {one.code}".encode()).hexdigest()[:32]
@@ -107,7 +122,8 @@ def main(arguments: Sequence[str] | None = None) -> int:
     parser.add_argument("--together", type=int, default=TOGETHER)
     parser.add_argument("--read", type=int, default=READ)
     asked = parser.parse_args(arguments)
-    print(plain([district_part(asked.together, asked.read)]))
+    for idea in ("", ROUND):
+        print(plain([district_part(asked.together, asked.read, goes_round=idea)]), flush=True)
     return 0
 
 

@@ -2,6 +2,7 @@
 
 import shutil
 from dataclasses import dataclass, field
+from fractions import Fraction
 from pathlib import Path
 from time import perf_counter
 
@@ -12,7 +13,7 @@ from onewhole.desk.district.engines import needed
 from onewhole.desk.district.telling import put_report
 from onewhole.errors import InputError
 from onewhole.marking.district.district_found import DistrictFound, difficulty, idea_table, shown_table
-from onewhole.marking.district.district_prior import DistrictPrior, prior_text
+from onewhole.marking.district.district_prior import district_prior, prior_text
 from onewhole.marking.district.small_counts import LEAST
 from onewhole.presses.files import write
 from onewhole.presses.folders import made
@@ -69,7 +70,7 @@ def run_district(folders: list[Path], goal: Path, wishes: DistrictWishes = Distr
         counted = sorted([*kept, *by.of_all(counting.count, asked)])
         pages = pages_of(counted)
         took.lap("count")
-        tallies, shares, rows = Tallies(), dict[str, tuple[float, int]](), dict[str, str]()
+        tallies, shares, rows = Tallies(), dict[str, tuple[Fraction, int]](), dict[str, str]()
         for at, problems in enumerate(pages):
             found = page_found(counted, PageToFind(at, problems, work), by, took.lap)
             _add(shares, found.rows.asked.keys, found.pupils, int(found.rows.papers.sum()))
@@ -91,7 +92,7 @@ def run_district(folders: list[Path], goal: Path, wishes: DistrictWishes = Distr
         idea_table(tallies.places, wishes.least),
         tuple(tallies.problems),
     )
-    write(goal / PRIOR_FILE, prior_text(_prior(shares, wishes.least)).encode())
+    write(goal / PRIOR_FILE, prior_text(district_prior(shares, wishes.least)).encode())
     put_report(told, goal)
     shutil.rmtree(work)
     took.lap("report")
@@ -113,25 +114,18 @@ class _Clock:
 
 
 def _add(
-    shares: dict[str, tuple[float, int]],
+    shares: dict[str, tuple[Fraction, int]],
     keys: tuple[str, ...],
     pupils: NDArray[np.float64],
     papers: int,
 ) -> None:
     """Add what a page shows of each hypothesis: how many have it, of how many of whom it could be told."""
-    here: dict[str, float] = {}
+    here: dict[str, Fraction] = {}
     for key, count in zip(keys, pupils.tolist(), strict=True):
-        here[key] = here.get(key, 0.0) + count
+        here[key] = here.get(key, Fraction(0)) + Fraction(count)
     for key, count in here.items():
-        have, of = shares.get(key, (0.0, 0))
+        have, of = shares.get(key, (Fraction(0), 0))
         shares[key] = have + count, of + papers
-
-
-def _prior(shares: dict[str, tuple[float, int]], least: int) -> DistrictPrior:
-    """Return the prior: what fewer pupils than are shown have is left out."""
-    return DistrictPrior(
-        {key: (min(round(have), of), of) for key, (have, of) in shares.items() if have >= least}
-    )
 
 
 def _beside(name: str, folders: list[Path]) -> Path:

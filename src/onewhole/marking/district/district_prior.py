@@ -8,6 +8,7 @@ is supposed where nobody counted and what its own nights show.
 import json
 from collections.abc import Mapping
 from dataclasses import dataclass
+from fractions import Fraction
 
 from onewhole.errors import InputError
 from onewhole.marking.diagnosis.prior import THOUSAND, Learnt
@@ -30,6 +31,33 @@ class DistrictPrior:
         """Refuse a share above the whole. Raises ValueError."""
         if any(not 0 <= have <= of or not of for have, of in self.shares.values()):
             raise ValueError("a share is of some pupils, and not more than all of them")
+
+
+def district_prior(shares: Mapping[str, tuple[Fraction, int]], least: int) -> DistrictPrior:
+    """Return a prior of what many pages showed: by key how many pupils have it, of how many.
+
+    What fewer than ``least`` have is not told by itself: single patterns, and two together, get what they
+    have on average, if together they are enough. Left out they would seem rarer than they are, beside those
+    that are told. As in a class nothing is learnt of ideas that are not listed, nor of a pattern on some problems
+    only: on invented classes it makes the odds worse (docs/decisions/0063).
+
+    >>> held = {"A01": (Fraction(30), 99), "A02": (Fraction(9), 99), "A03": (Fraction(5), 99)}
+    >>> district_prior(held, 10).shares
+    {'A01': (30, 99), 'A02': (14, 198), 'A03': (14, 198)}
+    """
+    few: dict[bool, list[str]] = {}
+    told: dict[str, tuple[int, int]] = {}
+    for key, (have, of) in shares.items():
+        if "-" not in key:
+            if have >= least:
+                told[key] = min(round(have), of), of
+            else:
+                few.setdefault(" " in key, []).append(key)
+    for keys in few.values():
+        have = round(sum(shares[key][0] for key in keys))
+        if have >= least:
+            told |= dict.fromkeys(keys, (have, sum(shares[key][1] for key in keys)))
+    return DistrictPrior(told)
 
 
 def district_learnt(prior: DistrictPrior, worth: int = WORTH_PUPILS) -> Learnt:
