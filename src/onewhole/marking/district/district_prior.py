@@ -38,8 +38,8 @@ def district_prior(shares: Mapping[str, tuple[Fraction, int]], least: int) -> Di
 
     What fewer than ``least`` have is not told by itself: single patterns, and two together, get what they
     have on average, if together they are enough. Left out they would seem rarer than they are, beside those
-    that are told. As in a class nothing is learnt of ideas that are not listed, nor of a pattern on some problems
-    only: on invented classes it makes the odds worse (docs/decisions/0063).
+    that are told. As in a class nothing is learnt of ideas that are not listed, nor of a pattern on some
+    problems only: on invented classes it makes the odds worse (docs/decisions/0063).
 
     >>> held = {"A01": (Fraction(30), 99), "A02": (Fraction(9), 99), "A03": (Fraction(5), 99)}
     >>> district_prior(held, 10).shares
