@@ -54,9 +54,9 @@ def district_prior(shares: Mapping[str, tuple[Fraction, int]], least: int) -> Di
             else:
                 few.setdefault(" " in key, []).append(key)
     for keys in few.values():
-        have = round(sum(shares[key][0] for key in keys))
-        if have >= least:
-            told |= dict.fromkeys(keys, (have, sum(shares[key][1] for key in keys)))
+        together = round(sum(shares[key][0] for key in keys))
+        if together >= least:
+            told |= dict.fromkeys(keys, (together, sum(shares[key][1] for key in keys)))
     return DistrictPrior(told)
 
 
