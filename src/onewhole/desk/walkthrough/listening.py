@@ -16,7 +16,7 @@ from onewhole.desk.walkthrough.soundtrack_choice import called
 from onewhole.languages.table import LANGUAGES, SPOKEN
 from onewhole.notations.sentences.listened import Listened, listened
 from onewhole.presses.listening.hearing import HeardPart, NotHeard, heard_part
-from onewhole.presses.listening.listener import FRAMES
+from onewhole.presses.listening.scores import FRAMES
 from onewhole.presses.sound import Sound
 from onewhole.walkthroughs.listening.timed import (
     HeardSentence,
@@ -29,7 +29,7 @@ from onewhole.walkthroughs.stepping import Stepped
 from onewhole.walkthroughs.timeline import TimedChapter, Timeline
 
 #: Raised whenever the same recording may be heard otherwise.
-_VERSION: Final = 2
+_VERSION: Final = 3
 
 
 @dataclass(frozen=True, slots=True)

@@ -1,11 +1,12 @@
 """Slips of the tongue: numbers that were said otherwise than the board writes them."""
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 from fractions import Fraction
+from statistics import median
 from typing import Final
 
-from onewhole.languages.english.listening import CORRECTING, PIECES, SMALL
+from onewhole.languages.english.listening import CORRECTING, PIECES, SMALL, TENS
 from onewhole.notations.sentences.listened import Listened, NumberHeard
 from onewhole.walkthroughs.listening.grammar import FREE, SOUND
 from onewhole.walkthroughs.listening.words import (
@@ -25,6 +26,13 @@ STUMBLE, SOON = Fraction(3, 2), 3
 AT_ONCE: Final = Fraction(3, 20)
 #: Words to either side of a number that are listened to once more with it.
 AROUND: Final = 2
+#: Counts that may be said for one another: not zero.
+COUNTED: Final = SMALL[1:]
+#: By how much what was said must fit better than what is written to be told, and than any other number, in
+#: natural logarithms; and how well it must fit, for each second. Set on tuning voices only.
+MARGIN, CLEAR, FITS = 60, 20, -1000
+#: So often a number like it must be said elsewhere to tell how a voice says it.
+USUAL: Final = 2
 #: A number stands in its place beside a word or number of the script that is at most so many before or behind
 #: it there; so many words that belong to nothing may lie between.
 NEAR, BETWEEN = 2, 2
@@ -37,20 +45,32 @@ FOUND, AS_WRITTEN = 50, 60
 
 @dataclass(frozen=True, slots=True)
 class HeardOtherwise:
-    """A number that seems to be said otherwise: what was said, what the board writes, when.
-
-    ``heard`` are the words around it with what was said, ``written`` those with what is written, to be
-    listened to once more between ``start`` and ``end``: each with all the words around it, and without
-    those beside it that belong to nothing and may be a piece of the number.
-    """
+    """A number that was said otherwise: what was said, what the board writes, at which second."""
 
     said: tuple[str, ...]
     board: str
     at: Fraction
+
+
+@dataclass(frozen=True, slots=True)
+class Question:
+    """A number that is listened to once more between two seconds: which of all wordings was said there?
+
+    ``numbers`` are what may have been said: first the number as it is written, in each of its forms, then with
+    one count or one name of pieces changed. ``wordings`` are these with the words around them.
+    """
+
+    number: HeardNumber
+    written: NumberHeard
     start: Fraction
     end: Fraction
-    heard: tuple[tuple[str, ...], ...]
-    written: tuple[tuple[str, ...], ...]
+    numbers: tuple[tuple[str, ...], ...]
+    wordings: tuple[tuple[str, ...], ...]
+
+    @property
+    def frames(self) -> Fraction:
+        """Return the seconds that are listened to."""
+        return self.end - self.start
 
 
 def followed(steps: Sequence[Sequence[Sequence[Listened]]], heard: Sequence[HeardWord]) -> bool:
@@ -66,39 +86,115 @@ def followed(steps: Sequence[Sequence[Sequence[Listened]]], heard: Sequence[Hear
     return 100 * len(places) >= FOUND * len(wanted) and 100 * right >= AS_WRITTEN * len(found)
 
 
-def doubts(
+def questions(
     steps: Sequence[Sequence[Sequence[Listened]]], heard: Sequence[HeardWord], *, whole: bool = True
-) -> tuple[HeardOtherwise, ...]:
-    """Return the numbers that seem to be said otherwise than they are written, in the order of the times.
+) -> tuple[Question, ...]:
+    """Return every number of the script that was heard in its place, to be listened to once more.
 
-    No doubt: a number that was put right or said once more afterwards, one far from its neighbors in the
-    script, numbers of a step in another order, and one of which more than a count or a name of pieces is
-    different. ``whole`` says whether the part was followed; else only sentences count that were heard well by
-    themselves, with every other number in them as it is written.
+    Of a number that was said again only the last time counts. ``whole`` says whether the part was followed;
+    else only sentences count that were heard well by themselves, with every other number in them as it is
+    written.
     """
     items = script_items(steps)
-    return tuple(_doubts(items, _placed(items, heard), whole=whole))
-
-
-def _doubts(
-    items: Sequence[ScriptItem], heard: Sequence[HeardWord], *, whole: bool
-) -> Iterator[HeardOtherwise]:
-    numbers = numbers_heard(items, heard)
-    near = [one for one in numbers if one.item != FREE and _in_place(one, heard)]
+    heard = _placed(items, heard)
+    near = [one for one in numbers_heard(items, heard) if one.item != FREE and _in_place(one, heard)]
     last = {one.item: one for one in near}
-    for number in near:
-        if number is not last[number.item] or not (whole or _alone(number, items, heard, near)):
-            continue
-        item = items[number.item]
-        assert isinstance(item.said, NumberHeard), "a place of a number holds one"
-        wanted = number_parts(item.said.words)
-        if number.parts == wanted or _form(number.parts) != _form(wanted):
-            continue
-        if _put_right(number, wanted, numbers, heard) or _elsewhere(number, items, numbers):
-            continue
-        if _broken_off(number, heard):
-            continue
-        yield _doubt(number, item.said, heard)
+    return tuple(
+        _question(number, items, heard)
+        for number in near
+        if number is last[number.item] and (whole or _alone(number, items, heard, near))
+    )
+
+
+def slips(
+    steps: Sequence[Sequence[Sequence[Listened]]],
+    heard: Sequence[HeardWord],
+    asked: Sequence[Question],
+    fits: Sequence[Sequence[float]],
+) -> tuple[HeardOtherwise, ...]:
+    """Return the numbers that were said otherwise, in the order of the times.
+
+    ``fits`` says of each question how well each wording fits, in natural logarithms. No slip: a number that was
+    put right or said once more afterwards, and numbers of a step in another order.
+    """
+    items = script_items(steps)
+    heard = _placed(items, heard)
+    numbers = numbers_heard(items, heard)
+    answers = [_best(one, fit) for one, fit in zip(asked, fits, strict=True)]
+    return tuple(
+        HeardOtherwise(said, one.written.shown, heard[one.number.first].start)
+        for at, (one, answer) in enumerate(zip(asked, answers, strict=True))
+        if (said := _surely(one, answer, [*answers[:at], *answers[at + 1 :]]))
+        and not _put_right(one.number, number_parts(one.written.words), numbers, heard)
+        and not _broken_off(one.number, heard)
+        and not _elsewhere(replace(one.number, words=said), items, numbers)
+    )
+
+
+#: How well each number fits in its best wording, by what it is compared by; the one that is written first.
+Answer = Mapping[tuple[str, ...], tuple[float, tuple[str, ...]]]
+
+
+def _best(asked: Question, fits: Sequence[float]) -> Answer:
+    best: dict[tuple[str, ...], tuple[float, tuple[str, ...]]] = {}
+    for words, fit in zip(asked.numbers, fits, strict=True):
+        parts = number_parts(words)
+        if parts not in best or fit > best[parts][0]:
+            best[parts] = (fit, words)
+    return best
+
+
+def _surely(asked: Question, answer: Answer, others: Sequence[Answer]) -> tuple[str, ...]:
+    """Return the number that was surely said in place of what is written; nothing where none was."""
+    written = number_parts(asked.written.words)
+    (fit, said), *rest = sorted(answer.values(), reverse=True)
+    parts = number_parts(said)
+    if parts == written or _form(parts) != _form(written) or fit < FITS * float(asked.frames):
+        return ()
+    if any(fit - other < CLEAR for other, words in rest if number_parts(words) != written):
+        return ()
+    return said if fit - answer[written][0] >= MARGIN + _by_voice(written, parts, others) else ()
+
+
+def _by_voice(written: tuple[str, ...], said: tuple[str, ...], others: Sequence[Answer]) -> float:
+    """Return by how much this voice seems to say one for the other wherever it says such a number.
+
+    A voice whose fifths sound like eighths says so each time: that is no slip of the tongue.
+    """
+    changed = {(one, other) for one, other in zip(written, said, strict=True) if one != other}
+    usual: list[float] = []
+    for answer in others:
+        (parts, (fit, _)), *rest = answer.items()
+        usual += [
+            other - fit
+            for changes, (other, _) in rest
+            if len(parts) == len(changes)
+            and {(one, two) for one, two in zip(parts, changes, strict=True) if one != two} == changed
+        ]
+    return max(0.0, median(usual)) if len(usual) >= USUAL else 0.0
+
+
+def changed(words: Sequence[str]) -> Iterator[tuple[str, ...]]:
+    """Give a number with one count or one name of pieces changed, each name for one piece and for several.
+
+    >>> ("seven", "fifths") in set(changed(("six", "fifths")))
+    True
+    """
+    for at, word in enumerate(words):
+        for kind in (COUNTED, TENS, tuple(PIECES)):
+            if word in kind:
+                for other in kind:
+                    if PIECES.get(other, other) != PIECES.get(word, word):
+                        yield from _forms((*words[:at], other, *words[at + 1 :]))
+
+
+def _forms(words: Sequence[str]) -> Iterator[tuple[str, ...]]:
+    """Give a number as it is said of one piece and of several: what is heard of either is the same."""
+    yield tuple(words)
+    if words[-1] in PIECES:
+        for other, name in PIECES.items():
+            if name == PIECES[words[-1]] and other != words[-1]:
+                yield (*words[:-1], other)
 
 
 def _placed(items: Sequence[ScriptItem], heard: Sequence[HeardWord]) -> tuple[HeardWord, ...]:
@@ -244,28 +340,22 @@ def _words(item: ScriptItem) -> tuple[str, ...]:
     return item.said.words if isinstance(item.said, NumberHeard) else ()
 
 
-def _doubt(number: HeardNumber, said: NumberHeard, heard: Sequence[HeardWord]) -> HeardOtherwise:
-    before, after = max(0, number.first - AROUND), min(len(heard), number.last + AROUND)
-    left = tuple(one.word for one in heard[before : number.first] if one.word != SOUND)
-    right = tuple(one.word for one in heard[number.last : after] if one.word != SOUND)
-    loose = [at for at in range(before, number.first) if _belongs(heard[at : number.first])]
-    behind = [at for at in range(number.last, after) if _belongs(heard[number.last : at + 1])]
-    lefts, rights = [left], [right]
-    if loose:
-        lefts.append(tuple(one.word for one in heard[before : min(loose)] if one.word != SOUND))
-    if behind:
-        rights.append(tuple(one.word for one in heard[max(behind) + 1 : after] if one.word != SOUND))
-    return HeardOtherwise(
-        number.words,
-        said.shown,
-        heard[number.first].start,
+def _question(number: HeardNumber, items: Sequence[ScriptItem], heard: Sequence[HeardWord]) -> Question:
+    written = items[number.item].said
+    assert isinstance(written, NumberHeard), "a place of a number holds one"
+    before, after = number.first, number.last
+    while before > max(0, number.first - AROUND) and heard[before - 1].word != SOUND:
+        before -= 1
+    while after < min(len(heard), number.last + AROUND) and heard[after].word != SOUND:
+        after += 1
+    left = tuple(one.word for one in heard[before : number.first])
+    right = tuple(one.word for one in heard[number.last : after])
+    numbers = tuple(dict.fromkeys([*_forms(written.words), *_forms(number.words), *changed(written.words)]))
+    return Question(
+        number,
+        written,
         heard[before].start,
         heard[after - 1].end,
-        tuple((*one, *number.words, *other) for one in lefts for other in rights),
-        tuple((*one, *said.words, *other) for one in lefts for other in rights),
+        numbers,
+        tuple((*left, *one, *right) for one in numbers),
     )
-
-
-def _belongs(words: Sequence[HeardWord]) -> bool:
-    """Say whether some words belong to nothing in the script."""
-    return all(word.item == FREE for word in words)
