@@ -25,7 +25,10 @@ from onewhole.walkthroughs.listening.timed import heard_sentences
 from onewhole.walkthroughs.listening.words import number_parts
 
 #: The pages that are told: one to set rules on, others that are kept aside.
-SHEETS = {name: Path(__file__).with_name(f"{name}.txt") for name in ("tuning", "held_out", "aside_1")}
+SHEETS = {
+    name: Path(__file__).with_name(f"{name}.txt")
+    for name in ("tuning", "held_out", "aside_1", "aside_2", "aside_3")
+}
 Steps = Sequence[Sequence[Sequence[Listened]]]
 
 

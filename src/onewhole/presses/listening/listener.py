@@ -65,10 +65,10 @@ class Ear:
         return [max(NEVER, fit) for fit in found]
 
 
-def listen_for_parent(folder: str) -> None:
-    """Answer the messages of `hearing`."""
+def listen_for_parent() -> None:
+    """Answer the messages of `hearing`; the folder to write to is this process's argument."""
     try:
-        ear = Ear(_message(), Path(folder))
+        ear = Ear(_message(), Path(sys.argv[1]))
     except ImportError:
         os._exit(3)
     while True:

@@ -22,7 +22,8 @@ Floats = npt.NDArray[np.float32]
 def state_costs(sound: bytes, folder: Path, states: int) -> Costs:
     """Return what each state costs in each frame (frames x states); the best one of a frame costs nothing.
 
-    ``sound`` are 16-bit samples, `RATE` a second. What the library writes to ``folder`` is taken away at once.
+    ``sound`` are 16-bit samples, `RATE` a second. What the library writes to ``folder`` is taken away at
+    once.
     """
     from pocketsphinx import Decoder  # noqa: PLC0415 - loaded once the limits stand
 

@@ -15,8 +15,8 @@ import numpy.typing as npt
 from onewhole.presses.listening.scores import UNIT, Columns, Costs, Floats
 from onewhole.presses.listening.sounds import PHONES, QUIET, STATES, SoundStates, SpokenEnglish
 
-#: How much the grammar's chances count against the sound; the chance of a pause, in natural logarithms; that of
-#: one sound of all, for what is no known word. Our own choice, from tuning voices.
+#: How much the grammar's chances count against the sound; the chance of a pause, in natural logarithms; that
+#: of one sound of all, for what is no known word. Our own choice, from tuning voices.
 WEIGHT: Final = 3.0
 PAUSE: Final = -3.0
 ONE_SOUND: Final = -WEIGHT * log(len(PHONES))
@@ -111,7 +111,7 @@ class Search:
             entered[1:] = since[-1, :-1]
             enter[self.first_sounds] = at[self.starts] + self.chances
             entered[self.first_sounds] = frame
-            _step(here, since, enter, entered, self.stay, self.go_on)
+            _step(here, since, (enter, entered), self.stay, self.go_on)
             here += table[frame].astype(np.float32)[self.column] * UNIT
             here -= here.max()
             out = here[-1, self.last_sounds] + self.go_on[-1, self.last_sounds]
@@ -160,11 +160,11 @@ class _Groups:
         return best, where
 
 
-def _step(here: Floats, since: Frames, enter: Floats, entered: Frames, stay: Floats, go_on: Floats) -> None:
+def _step(here: Floats, since: Frames, entering: tuple[Floats, Frames], stay: Floats, go_on: Floats) -> None:
     """Go one frame on in every sound: stay in a state, or come from the one before it."""
     for state in reversed(range(STATES)):
-        come = enter if state == 0 else here[state - 1] + go_on[state - 1]
-        came = entered if state == 0 else since[state - 1]
+        come = entering[0] if state == 0 else here[state - 1] + go_on[state - 1]
+        came = entering[1] if state == 0 else since[state - 1]
         kept = here[state] + stay[state]
         since[state] = np.where(come > kept, came, since[state])
         here[state] = np.maximum(come, kept)

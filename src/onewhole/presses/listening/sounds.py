@@ -65,13 +65,9 @@ class SpokenEnglish:
         table = np.frombuffer(held, kind, sounds, at)
         at += kind.itemsize * sounds + 4
         self._sequences = np.frombuffer(held, "<u2", sequences * STATES, at).reshape(sequences, STATES)
-        places = table["place"].tolist()
-        self._placed: dict[tuple[int, int, int, int], int] = {
-            (sound, left, right, place): sequence
-            for (place, sound, left, right), sequence in zip(
-                places[names:], table["sequence"].tolist()[names:], strict=True
-            )
-        }
+        places = table["place"][names:].astype(np.intp)
+        self._placed = np.full((4, names, names, names), -1, np.int32)
+        self._placed[tuple(places.T)] = table["sequence"][names:]
         self._alone = table["sequence"].tolist()[:names]
 
     def _read_steps(self, held: bytes) -> None:
@@ -84,18 +80,16 @@ class SpokenEnglish:
         self.go_on = np.stack([logs[:, at, at + 1] for at in range(STATES)], axis=1)
 
     @cached_property
-    def _words(self) -> dict[str, list[tuple[int, ...]]]:
-        words: dict[str, list[tuple[int, ...]]] = {}
+    def _words(self) -> dict[str, list[str]]:
+        words: dict[str, list[str]] = {}
         for line in (self.folder / "cmudict-en-us.dict").read_text(encoding="utf-8").splitlines():
             word, _, said = line.partition(" ")
-            words.setdefault(word.partition("(")[0], []).append(self._sounds(said))
+            words.setdefault(word.partition("(")[0], []).append(said)
         return words
 
     def said(self, word: str) -> Sequence[tuple[int, ...]]:
         """Return the ways in which a word is said, each as its sounds; none for a word that is unknown."""
-        if word in SAID_AS:
-            return [self._sounds(said) for said in SAID_AS[word]]
-        return self._words.get(word, [])
+        return [self._sounds(said) for said in SAID_AS.get(word) or self._words.get(word, ())]
 
     def _sounds(self, said: str) -> tuple[int, ...]:
         return tuple(self.named[sound] for sound in said.split())
@@ -125,8 +119,8 @@ class SpokenEnglish:
 
     def _sequence(self, sound: int, left: int, right: int, place: int) -> int:
         for other in (place, INSIDE, FIRST, LAST, ALONE):
-            found = self._placed.get((sound, left, right, other))
-            if found is not None:
+            found = int(self._placed[other, sound, left, right])
+            if found >= 0:
                 return found
         return self._alone[sound]
 

@@ -15,7 +15,9 @@ WAYS: Final = 12
 
 
 def fits(english: SpokenEnglish, wordings: Sequence[Sequence[str]], costs: Costs) -> list[float]:
-    """Return how well each wording fits all frames, in natural logarithms; minus infinity for an unknown word.
+    """Return how well each wording fits all frames, in natural logarithms.
+
+    Minus infinity for one with an unknown word.
 
     Between words there may be a pause. Every sound has its true neighbors, and no way is given up.
     """

@@ -35,7 +35,7 @@ NEXT: Final = 800_000
 OTHER_WORD: Final = 200_000
 SKIP: Final = 20_000
 LEAVE: Final = 100_000
-COME_BACK: Final = 300_000
+COME_BACK: Final = 50_000
 FILLER: Final = 20
 SAY_SOUND: Final = 400
 MORE_SOUND: Final = 40_000
@@ -104,6 +104,7 @@ def _step(made: _Builder, first: int, step: Sequence[Sequence[Listened]], item: 
                     _word(made, entries, after, word, item)
                 case NumberHeard(words):
                     made.arc(here, hub, LEAVE)
+                    made.arc(hub, here, COME_BACK)
                     _number(made, here, after, words, item)
                     made.arc(after, hub, LEAVE)
                     if at + 1 < len(sentence) and isinstance(sentence[at + 1], PlainWord):

@@ -56,8 +56,8 @@ class HeardOtherwise:
 class Question:
     """A number that is listened to once more between two seconds: which of all wordings was said there?
 
-    ``numbers`` are what may have been said: first the number as it is written, in each of its forms, then with
-    one count or one name of pieces changed. ``wordings`` are these with the words around them.
+    ``numbers`` are what may have been said: first the number as it is written, in each of its forms, then
+    with one count or one name of pieces changed. ``wordings`` are these with the words around them.
     """
 
     number: HeardNumber
@@ -68,7 +68,7 @@ class Question:
     wordings: tuple[tuple[str, ...], ...]
 
     @property
-    def frames(self) -> Fraction:
+    def seconds(self) -> Fraction:
         """Return the seconds that are listened to."""
         return self.end - self.start
 
@@ -114,8 +114,8 @@ def slips(
 ) -> tuple[HeardOtherwise, ...]:
     """Return the numbers that were said otherwise, in the order of the times.
 
-    ``fits`` says of each question how well each wording fits, in natural logarithms. No slip: a number that was
-    put right or said once more afterwards, and numbers of a step in another order.
+    ``fits`` says of each question how well each wording fits, in natural logarithms. No slip: a number that
+    was put right or said once more afterwards, and numbers of a step in another order.
     """
     items = script_items(steps)
     heard = _placed(items, heard)
@@ -149,7 +149,7 @@ def _surely(asked: Question, answer: Answer, others: Sequence[Answer]) -> tuple[
     written = number_parts(asked.written.words)
     (fit, said), *rest = sorted(answer.values(), reverse=True)
     parts = number_parts(said)
-    if parts == written or _form(parts) != _form(written) or fit < FITS * float(asked.frames):
+    if parts == written or _form(parts) != _form(written) or fit < FITS * float(asked.seconds):
         return ()
     if any(fit - other < CLEAR for other, words in rest if number_parts(words) != written):
         return ()
@@ -289,7 +289,7 @@ def _put_right(
     """Say whether the right number follows: at its place, in free words, or at once elsewhere."""
     said = heard[number.last - 1].end
     for other in numbers:
-        if other.parts != wanted or other is number:
+        if other.parts != wanted or other == number:
             continue
         if other.item == number.item:
             return True
