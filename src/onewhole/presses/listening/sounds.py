@@ -68,7 +68,7 @@ class SpokenEnglish:
         places = table["place"][names:].astype(np.intp)
         self._placed = np.full((4, names, names, names), -1, np.int32)
         self._placed[tuple(places.T)] = table["sequence"][names:]
-        self._alone = table["sequence"].tolist()[:names]
+        self._alone: list[int] = table["sequence"].tolist()[:names]
 
     def _read_steps(self, held: bytes) -> None:
         at = held.index(b"endhdr\n") + 7
@@ -89,7 +89,7 @@ class SpokenEnglish:
 
     def said(self, word: str) -> Sequence[tuple[int, ...]]:
         """Return the ways in which a word is said, each as its sounds; none for a word that is unknown."""
-        return [self._sounds(said) for said in SAID_AS.get(word) or self._words.get(word, ())]
+        return [self._sounds(said) for said in SAID_AS.get(word) or self._words.get(word) or ()]
 
     def _sounds(self, said: str) -> tuple[int, ...]:
         return tuple(self.named[sound] for sound in said.split())
@@ -122,7 +122,7 @@ class SpokenEnglish:
             found = int(self._placed[other, sound, left, right])
             if found >= 0:
                 return found
-        return self._alone[sound]
+        return int(self._alone[sound])
 
     def _of(self, *sequences: int) -> States:
         rows: npt.NDArray[np.uint16] = self._sequences[list(sequences)]

@@ -75,4 +75,4 @@ def _scores(english: SpokenEnglish, rows: Sequence[Sequence[SoundStates]], costs
     out = here[-1] + go_on[-1]
     ends = np.array([len(row) - 1 for row in rows])
     every = np.arange(len(rows))
-    return np.maximum(out[every, ends], out[every, ends - 1]).astype(float).tolist()
+    return [float(score) for score in np.maximum(out[every, ends], out[every, ends - 1])]

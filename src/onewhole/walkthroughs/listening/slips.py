@@ -30,7 +30,7 @@ AROUND: Final = 2
 COUNTED: Final = SMALL[1:]
 #: By how much what was said must fit better than what is written to be told, and than any other number, in
 #: natural logarithms; and how well it must fit, for each second. Set on tuning voices only.
-MARGIN, CLEAR, FITS = 60, 20, -1000
+MARGIN, CLEAR, FITS = 60, 20, -600
 #: So often a number like it must be said elsewhere to tell how a voice says it.
 USUAL: Final = 2
 #: A number stands in its place beside a word or number of the script that is at most so many before or behind
