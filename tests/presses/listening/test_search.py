@@ -8,8 +8,9 @@ from pathlib import Path
 import numpy as np
 import pytest
 
+from onewhole.presses.listening import scores
 from onewhole.presses.listening.hearing import can_listen
-from onewhole.presses.listening.scores import UNIT
+from onewhole.presses.listening.scores import UNIT, state_costs
 from onewhole.presses.listening.search import PAUSE, ArcOfGrammar, Search
 from onewhole.presses.listening.sounds import QUIET, STATES, SoundStates, SpokenEnglish
 from onewhole.presses.listening.wordings import fits
@@ -97,3 +98,16 @@ def test_a_fifth_is_said_in_the_sounds_of_the_dictionary(english: SpokenEnglish)
     assert len(english.named) == 42
     assert english.stay.shape == english.go_on.shape == (42, STATES)
     assert np.allclose(np.exp(english.stay) + np.exp(english.go_on), 1, atol=1e-3)
+
+
+def test_every_frame_is_scored_and_nothing_is_left_behind(
+    english: SpokenEnglish, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """In pieces too: in each frame the best state costs nothing and others something; the folder is empty."""
+    monkeypatch.setattr(scores, "AT_ONCE", 1)
+    sound = np.random.default_rng(3).normal(0, 1000, 16_000 + 4_000).astype(np.int16)
+    costs = state_costs(sound.tobytes(), tmp_path, english.states)
+    assert costs.shape == (125, english.states)
+    assert costs.min(axis=1).tolist() == [0] * 125
+    assert costs.max(axis=1).min() > 0
+    assert list(tmp_path.iterdir()) == []

@@ -1,6 +1,5 @@
 """How well every state of every sound fits every frame of a recording: worked out by PocketSphinx."""
 
-from collections.abc import Iterator
 from dataclasses import dataclass, field
 from pathlib import Path
 from typing import Any, Final
@@ -32,21 +31,19 @@ def state_costs(sound: bytes, folder: Path, states: int) -> Costs:
     )
     decoder.add_fsg("any", decoder.create_fsg("any", 0, 1, [(0, 1, 1.0, "and")]))
     decoder.activate_search("any")
-    rows: list[Costs] = []
-    for piece in _pieces(sound):
-        decoder.start_utt()
-        decoder.process_raw(piece, full_utt=True)
-        decoder.end_utt()
-        for written in sorted(folder.glob("*.sen")):
-            rows.append(_read(written, states))
-            written.unlink()
-    return np.concatenate(rows) if rows else np.zeros((0, states), np.int16)
-
-
-def _pieces(sound: bytes) -> Iterator[bytes]:
+    costs: Costs = np.zeros((len(sound) // (2 * RATE // FRAMES), states), np.int16)
     size = 2 * RATE * AT_ONCE
     for at in range(0, len(sound), size):
-        yield sound[at : at + size]
+        decoder.start_utt()
+        decoder.process_raw(sound[at : at + size], full_utt=True)
+        decoder.end_utt()
+        here = costs[AT_ONCE * FRAMES * (at // size) :][: AT_ONCE * FRAMES]
+        for written in folder.glob("*.sen"):
+            found = _read(written, states)[: len(here)]
+            here[: len(found)] = found
+            here[len(found) :] = found[-1:]  # the last frames are too short to be scored
+            written.unlink()
+    return costs
 
 
 def _read(written: Path, states: int) -> Costs:
@@ -55,7 +52,7 @@ def _read(written: Path, states: int) -> Costs:
     at = held.index(b"endhdr\n") + 7 + 4
     frames = (len(held) - at) // (2 * (states + 1))
     table = np.frombuffer(held, "<i2", frames * (states + 1), at).reshape(frames, states + 1)
-    return table[:, 1:].astype(np.int16)
+    return table[:, 1:]
 
 
 @dataclass(slots=True)

@@ -22,6 +22,8 @@ PAUSE: Final = -3.0
 ONE_SOUND: Final = -WEIGHT * log(len(PHONES))
 #: A word that the dictionary lacks may be left out at so much.
 LEFT_OUT: Final = -11.0
+#: The scores of so many frames are put together at a time.
+TOGETHER: Final = 1000
 SOUND, SILENCE = "+sound+", "<sil>"
 NEVER: Final = np.float32(-1e30)
 
@@ -94,10 +96,9 @@ class Search:
     def words(self, costs: Costs) -> list[tuple[str, int, int, int]]:
         """Return the words of the likeliest way: each with its item, first frame, and the one after its last.
 
-        None where no way fits.
+        No words where no way fits.
         """
-        table = self.columns.table(costs)
-        frames, sounds = len(table), self.column.shape[1]
+        frames, sounds = len(costs), self.column.shape[1]
         here = np.full((STATES, sounds), NEVER)
         since: Frames = np.zeros((STATES, sounds), np.int32)
         enter, entered = np.full(sounds, NEVER), np.zeros(sounds, np.int32)
@@ -112,7 +113,9 @@ class Search:
             enter[self.first_sounds] = at[self.starts] + self.chances
             entered[self.first_sounds] = frame
             _step(here, since, (enter, entered), self.stay, self.go_on)
-            here += table[frame].astype(np.float32)[self.column] * UNIT
+            if frame % TOGETHER == 0:
+                table = self.columns.table(costs[frame : frame + TOGETHER])
+            here += table[frame % TOGETHER].astype(np.float32)[self.column] * UNIT
             here -= here.max()
             out = here[-1, self.last_sounds] + self.go_on[-1, self.last_sounds]
             best, by = self.at_end.best(out)
