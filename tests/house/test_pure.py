@@ -56,6 +56,7 @@ LATE_IMPORTS = {
     "cli/main.py": "loads the door when a verb was asked for, so that the command answers quickly",
     "writers/film_link.py": "only a sheet with a film's address waits for what makes its code",
     "presses/listening/listener.py": "the process that listens loads what hears, once its limits stand",
+    "presses/listening/scores.py": "the recognizer is an extra: the process that listens loads it",
     "presses/workbook.py": "the process that reads a workbook loads what reads it, once its limits stand",
     "cli/class_option.py": "only who names the file of a class waits for what opens it",
     "cli/verbs/night.py": "only a folder with photos waits for what reads them",

@@ -144,7 +144,7 @@ READERS = {
     "notations/sentences/speech.py": SIZE,
     "notations/spanish_syllables.py": WORD,
     "notations/syllables.py": WORD,
-    "presses/listening/listener.py": "a word as the recognizer marks it: our item behind it",
+    "presses/listening/sounds.py": "the lines of the recognizer's dictionary, a word and its sounds",
     "presses/decoding.py": "how a process of ours says that it ended",
     "presses/files.py": "a file takes another's name",
     "presses/page_folder.py": NAME,

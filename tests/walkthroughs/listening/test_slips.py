@@ -9,7 +9,7 @@ from onewhole.notations.sentences.listened import Listened, NumberHeard, PlainWo
 from onewhole.walkthroughs.listening.grammar import FREE, SOUND, grammar
 from onewhole.walkthroughs.listening.slips import (
     HeardOtherwise,
-    Question,
+    NumberAsked,
     changed,
     followed,
     questions,
@@ -51,7 +51,7 @@ def heard(text: str) -> tuple[HeardWord, ...]:
     return tuple(found)
 
 
-def as_heard(asked: Question) -> list[float]:
+def as_heard(asked: NumberAsked) -> list[int]:
     """Listened to once more, the number fits best as it was heard, by far."""
     return [0 if number_parts(one) == asked.number.parts else -100 for one in asked.numbers]
 
@@ -102,7 +102,7 @@ def test_what_is_not_sure_is_not_told(seven: int, six: int, five: int, count: in
     said = heard(f"{BEGIN}three@3 and@3 seven@3 fifths@3{REST}")
     asked = questions(STEPS, said)
     fits = {"seven": seven, "six": six, "five": five}
-    found = [[fits.get(one[2], -9999.0) if one[3:] == ("fifths",) else -9999.0 for one in asked[0].numbers]]
+    found = [[fits.get(one[2], -9999) if one[3:] == ("fifths",) else -9999 for one in asked[0].numbers]]
     found += [as_heard(one) for one in asked[1:]]
     assert len(slips(STEPS, said, asked, found)) == count
 
@@ -118,11 +118,11 @@ def test_a_voice_that_says_one_name_like_another_makes_no_slips() -> None:
     def eighths(by: list[int]) -> int:
         best = [
             [
-                float(by[at])
+                by[at]
                 if number_parts(one) == ("six", "eighth")
-                else 0.0
+                else 0
                 if number_parts(one) == ("six", "fifth")
-                else -500.0
+                else -500
                 for one in question.numbers
             ]
             for at, question in enumerate(asked)

@@ -21,7 +21,7 @@ from onewhole.presses.sound import Sound
 from onewhole.walkthroughs.listening.grammar import grammar
 from onewhole.walkthroughs.listening.slips import (
     HeardOtherwise,
-    Question,
+    NumberAsked,
     followed,
     questions,
     slips,
@@ -73,10 +73,10 @@ def heard_part(sound: Sound, steps: Sequence[Sequence[Sequence[Listened]]]) -> H
     return HeardPart(words, followed=whole, slips=slips(steps, words, asked, fits))
 
 
-def _fits(listener: "Popen[bytes]", asked: Question) -> list[float]:
+def _fits(listener: "Popen[bytes]", asked: NumberAsked) -> list[int]:
     """Return how well each wording of a number fits."""
     start, end = max(0, int(asked.start * FRAMES) - BESIDE), int(asked.end * FRAMES) + BESIDE
-    return msgspec.json.decode(_ask(listener, Wordings(asked.wordings, start, end)), type=list[float])
+    return msgspec.json.decode(_ask(listener, Wordings(asked.wordings, start, end)), type=list[int])
 
 
 @contextmanager

@@ -15,8 +15,8 @@ import msgspec
 
 from onewhole.presses.limited import read
 
-#: What the worst fit is called: JSON holds no infinity.
-NEVER: Final = -1e9
+#: What does not fit at all is called: JSON holds no infinity.
+NEVER: Final = -(10**9)
 
 
 class Wordings(msgspec.Struct, frozen=True):
@@ -57,12 +57,12 @@ class Ear:
         ]
         return Search(self.english, arcs, graph.last).words(self.costs)
 
-    def fits(self, asked: Wordings) -> list[float]:
+    def fits(self, asked: Wordings) -> list[int]:
         """Return how well each wording fits, in natural logarithms."""
         from onewhole.presses.listening.wordings import fits  # noqa: PLC0415
 
         found = fits(self.english, asked.wordings, self.costs[asked.start : asked.end])
-        return [max(NEVER, fit) for fit in found]
+        return [NEVER if fit < NEVER else round(fit) for fit in found]
 
 
 def listen_for_parent() -> None:

@@ -56,7 +56,7 @@ def _read(written: Path, states: int) -> Costs:
 
 
 @dataclass(slots=True)
-class Columns:
+class StateColumns:
     """States, and sets of states of which the best one counts, each a column of a table of scores."""
 
     states: int

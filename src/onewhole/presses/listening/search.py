@@ -12,7 +12,7 @@ from typing import Final
 import numpy as np
 import numpy.typing as npt
 
-from onewhole.presses.listening.scores import UNIT, Columns, Costs, Floats
+from onewhole.presses.listening.scores import UNIT, Costs, Floats, StateColumns
 from onewhole.presses.listening.sounds import PHONES, QUIET, STATES, SoundStates, SpokenEnglish
 
 #: How much the grammar's chances count against the sound; the chance of a pause, in natural logarithms; that
@@ -59,7 +59,7 @@ class Search:
     """All words of a grammar as sounds in a row, ready to be compared with frames."""
 
     def __init__(self, english: SpokenEnglish, arcs: Iterable[ArcOfGrammar], last: int) -> None:
-        self.columns = Columns(english.states)
+        self.columns = StateColumns(english.states)
         free: dict[int, dict[int, float]] = {}
         ways = sorted(_ways(english, arcs, free), key=lambda way: way.arc.end)
         self.arcs = [way.arc for way in ways]

@@ -3,7 +3,6 @@
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 from fractions import Fraction
-from statistics import median
 from typing import Final
 
 from onewhole.languages.english.listening import CORRECTING, PIECES, SMALL, TENS
@@ -53,7 +52,7 @@ class HeardOtherwise:
 
 
 @dataclass(frozen=True, slots=True)
-class Question:
+class NumberAsked:
     """A number that is listened to once more between two seconds: which of all wordings was said there?
 
     ``numbers`` are what may have been said: first the number as it is written, in each of its forms, then
@@ -88,7 +87,7 @@ def followed(steps: Sequence[Sequence[Sequence[Listened]]], heard: Sequence[Hear
 
 def questions(
     steps: Sequence[Sequence[Sequence[Listened]]], heard: Sequence[HeardWord], *, whole: bool = True
-) -> tuple[Question, ...]:
+) -> tuple[NumberAsked, ...]:
     """Return every number of the script that was heard in its place, to be listened to once more.
 
     Of a number that was said again only the last time counts. ``whole`` says whether the part was followed;
@@ -109,8 +108,8 @@ def questions(
 def slips(
     steps: Sequence[Sequence[Sequence[Listened]]],
     heard: Sequence[HeardWord],
-    asked: Sequence[Question],
-    fits: Sequence[Sequence[float]],
+    asked: Sequence[NumberAsked],
+    fits: Sequence[Sequence[int]],
 ) -> tuple[HeardOtherwise, ...]:
     """Return the numbers that were said otherwise, in the order of the times.
 
@@ -132,11 +131,11 @@ def slips(
 
 
 #: How well each number fits in its best wording, by what it is compared by; the one that is written first.
-Answer = Mapping[tuple[str, ...], tuple[float, tuple[str, ...]]]
+HowWell = Mapping[tuple[str, ...], tuple[int, tuple[str, ...]]]
 
 
-def _best(asked: Question, fits: Sequence[float]) -> Answer:
-    best: dict[tuple[str, ...], tuple[float, tuple[str, ...]]] = {}
+def _best(asked: NumberAsked, fits: Sequence[int]) -> HowWell:
+    best: dict[tuple[str, ...], tuple[int, tuple[str, ...]]] = {}
     for words, fit in zip(asked.numbers, fits, strict=True):
         parts = number_parts(words)
         if parts not in best or fit > best[parts][0]:
@@ -144,25 +143,25 @@ def _best(asked: Question, fits: Sequence[float]) -> Answer:
     return best
 
 
-def _surely(asked: Question, answer: Answer, others: Sequence[Answer]) -> tuple[str, ...]:
+def _surely(asked: NumberAsked, answer: HowWell, others: Sequence[HowWell]) -> tuple[str, ...]:
     """Return the number that was surely said in place of what is written; nothing where none was."""
     written = number_parts(asked.written.words)
     (fit, said), *rest = sorted(answer.values(), reverse=True)
     parts = number_parts(said)
-    if parts == written or _form(parts) != _form(written) or fit < FITS * float(asked.seconds):
+    if parts == written or _form(parts) != _form(written) or fit < FITS * asked.seconds:
         return ()
     if any(fit - other < CLEAR for other, words in rest if number_parts(words) != written):
         return ()
     return said if fit - answer[written][0] >= MARGIN + _by_voice(written, parts, others) else ()
 
 
-def _by_voice(written: tuple[str, ...], said: tuple[str, ...], others: Sequence[Answer]) -> float:
+def _by_voice(written: tuple[str, ...], said: tuple[str, ...], others: Sequence[HowWell]) -> int:
     """Return by how much this voice seems to say one for the other wherever it says such a number.
 
     A voice whose fifths sound like eighths says so each time: that is no slip of the tongue.
     """
     changed = {(one, other) for one, other in zip(written, said, strict=True) if one != other}
-    usual: list[float] = []
+    usual: list[int] = []
     for answer in others:
         (parts, (fit, _)), *rest = answer.items()
         usual += [
@@ -171,7 +170,7 @@ def _by_voice(written: tuple[str, ...], said: tuple[str, ...], others: Sequence[
             if len(parts) == len(changes)
             and {(one, two) for one, two in zip(parts, changes, strict=True) if one != two} == changed
         ]
-    return max(0.0, median(usual)) if len(usual) >= USUAL else 0.0
+    return max(0, sorted(usual)[len(usual) // 2]) if len(usual) >= USUAL else 0
 
 
 def changed(words: Sequence[str]) -> Iterator[tuple[str, ...]]:
@@ -340,7 +339,7 @@ def _words(item: ScriptItem) -> tuple[str, ...]:
     return item.said.words if isinstance(item.said, NumberHeard) else ()
 
 
-def _question(number: HeardNumber, items: Sequence[ScriptItem], heard: Sequence[HeardWord]) -> Question:
+def _question(number: HeardNumber, items: Sequence[ScriptItem], heard: Sequence[HeardWord]) -> NumberAsked:
     written = items[number.item].said
     assert isinstance(written, NumberHeard), "a place of a number holds one"
     before, after = number.first, number.last
@@ -351,7 +350,7 @@ def _question(number: HeardNumber, items: Sequence[ScriptItem], heard: Sequence[
     left = tuple(one.word for one in heard[before : number.first])
     right = tuple(one.word for one in heard[number.last : after])
     numbers = tuple(dict.fromkeys([*_forms(written.words), *_forms(number.words), *changed(written.words)]))
-    return Question(
+    return NumberAsked(
         number,
         written,
         heard[before].start,
