@@ -107,6 +107,7 @@ class Search:
         at = np.full(self.grammar_states, NEVER)
         at[0] = 0
         at = self._spread(at, by_free[0])
+        table = costs[:0]
         for frame in range(frames):
             enter[1:] = (here[-1] + self.go_on[-1])[:-1]
             entered[1:] = since[-1, :-1]
