@@ -6,6 +6,7 @@ from pathlib import Path
 import pytest
 
 from onewhole.cli import unpacked
+from onewhole.cli.screen_browser import other_programs
 
 
 @pytest.fixture
@@ -66,10 +67,15 @@ def test_without_a_screen_or_a_fault_no_page_is_shown(
 
 
 def test_other_programs_find_their_own_libraries(monkeypatch: pytest.MonkeyPatch) -> None:
-    """What the unpacked program put before theirs is taken away; where it runs in a Python, nothing is."""
+    """While they are started; the processes of our own find ours before and after. In a Python nothing is."""
     named = {"LD_LIBRARY_PATH": "/onewhole", "PATH": "/bin"}
-    unpacked.give_back(named)
-    assert named == {"LD_LIBRARY_PATH": "/onewhole", "PATH": "/bin"}
+    with other_programs(named):
+        assert named == {"LD_LIBRARY_PATH": "/onewhole", "PATH": "/bin"}
     monkeypatch.setattr(sys, "frozen", True, raising=False)
-    unpacked.give_back(named)
-    assert named == {"PATH": "/bin"}
+    with other_programs(named):
+        assert named == {"PATH": "/bin"}
+    assert named == {"LD_LIBRARY_PATH": "/onewhole", "PATH": "/bin"}
+    named["LD_LIBRARY_PATH_ORIG"] = "/lib/here"
+    with other_programs(named):
+        assert named["LD_LIBRARY_PATH"] == "/lib/here"
+    assert named["LD_LIBRARY_PATH"] == "/onewhole"

@@ -15,9 +15,6 @@ from onewhole.cli.main import main
 from onewhole.cli.screen_browser import has_screen, opened_in_browser
 from onewhole.errors import OnewholeError
 
-#: Variables by which the program finds its own libraries; another program must not find them by these.
-#: Source: PyInstaller's manual, "LD_LIBRARY_PATH / LIBPATH considerations".
-_OF_LIBRARIES = ("LD_LIBRARY_PATH", "DYLD_LIBRARY_PATH")
 _PAGE = """<!doctype html>
 <html lang="en-US"><head><meta charset="utf-8"><meta name="viewport" content="width=device-width">
 <title>onewhole did not start</title>
@@ -35,7 +32,6 @@ def begin(typed: Sequence[str], environment: MutableMapping[str, str], home: Pat
 
     Returns the exit code of the command.
     """
-    give_back(environment)
     if typed:
         return main(list(typed))
     said = StringIO()
@@ -45,22 +41,6 @@ def begin(typed: Sequence[str], environment: MutableMapping[str, str], home: Pat
     if code and said.getvalue() and shows:
         _show(said.getvalue(), environment, home)
     return code
-
-
-def give_back(environment: MutableMapping[str, str]) -> None:
-    """Let the programs that this one starts, such as the browser, find their own libraries again.
-
-    >>> named = {"LD_LIBRARY_PATH": "/onewhole", "LD_LIBRARY_PATH_ORIG": "/usr/lib/here"}
-    >>> give_back(named)
-    >>> named
-    {'LD_LIBRARY_PATH': '/usr/lib/here'}
-    """
-    for name in _OF_LIBRARIES:
-        before = environment.pop(f"{name}_ORIG", None)
-        if before is not None:
-            environment[name] = before
-        elif getattr(sys, "frozen", False):
-            environment.pop(name, None)
 
 
 class _Both(StringIO):
