@@ -77,6 +77,7 @@ def _film(page: Page) -> None:
     go(page, "Week")
     go(page, "Walkthrough")
     page.get_by_role("button", name="Make the film", exact=True).click()
+    page.get_by_role("link", name="Look at it").click(timeout=GIVE_UP * 1000)
     expect(page.get_by_role("heading", name="Chapters")).to_be_visible()
     assert until(lambda: page.evaluate("document.querySelector('video').readyState >= 1"))
 
