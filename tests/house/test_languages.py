@@ -50,7 +50,10 @@ NO_SENTENCES = {
     **{f"working/strategies/{name}.py": 1 for name in ("make_a_whole", "regroup_first", "to_fractions")},
     **{f"working/strategies/{name}.py": 1 for name in ("units_apart", "wholes_first")},
     **{f"working/products/{name}.py": 1 for name in ("by_heart", "each_unit", "equal_jumps", "in_columns")},
-    **{f"working/products/{name}.py": 1 for name in ("partial_products", "tops_and_bottoms")},
+    **{
+        f"working/products/{name}.py": 1
+        for name in ("partial_products", "share_then_times", "tops_and_bottoms")
+    },
     **{
         f"working/quotients/{name}.py": 1
         for name in ("as_fraction", "known_quotient", "long_division", "measure_out")

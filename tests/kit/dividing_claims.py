@@ -3,7 +3,7 @@
 from collections.abc import Callable, Iterator
 from fractions import Fraction
 
-from onewhole.statements.expression import Expression, Quotient, Sum, WithRemainder
+from onewhole.statements.expression import Expression, Quotient, Sum, Times, WithRemainder
 from onewhole.statements.statement import meaning
 from tests.kit.exact import amount
 from tests.kit.heard import COUNTS, Heard, sides
@@ -25,6 +25,8 @@ def _inside(side: Expression) -> Iterator[Quotient]:
         case Sum(terms):
             for term in terms:
                 yield from _inside(term.part)
+        case Times(_, taken):
+            yield from _inside(taken)
         case _:
             return
 

@@ -80,7 +80,7 @@ def _named(heard: Heard, words: str) -> bool:
 
 NAMING_CLAIMS: dict[str, _Reads] = {
     r"only one goes into (.+) and into (.+): it is in simplest form already": _simplest,
-    r"(.+) goes into (.+) and into (.+)": _goes_into,
+    r"(.+) is a factor of (.+) and of (.+)": _goes_into,
     r"every (.+) make (.+)": _made,
     r"so (.+ equals .+)": lambda heard, groups: _named(heard, groups[0]),
     r"in number [a-z -]+, (.+ equals .+)": lambda heard, groups: _named(heard, groups[0]),

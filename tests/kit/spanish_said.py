@@ -22,7 +22,7 @@ CLAIMS = {
         "the last digit stands for {0}, so the denominator is {1}"
     ),
     r"cada # forman #": "every {0} make {1}",
-    r"§ cabe justo en § y en §": "{0} goes into {1} and into {2}",
+    r"§ es factor de § y de §": "{0} is a factor of {1} and of {2}",
     r"solo § cabe justo en § y en § : ya es su mínima expresión": (
         "only {0} goes into {1} and into {2}: it is in simplest form already"
     ),
@@ -181,6 +181,9 @@ CLAIMS = {
     r"§ no cabe justo en §": "",
     r"contamos de § en § hasta §": "",
     r"el siguiente es § , y ya se pasa": "",
+    # a part of a measure or of money
+    r"# es una de § partes iguales": "{0} of it is one of {1} equal shares",
+    r"tomamos § de esas partes": "take {0} of them",
     # prime or composite, a multiple or not
     r"§ por § es § , y sobran? §": "{0} times {1} is {2}, and {3} is left",
     r"§ por § es más que §": "{0} times {1} is more than {2}",

@@ -5,11 +5,13 @@ product of all digits to the right of it; what is divided at a place is the numb
 quotient so far times the divisor, found by dividing the whole number at once.
 """
 
+import re
 from collections.abc import Iterator
 from fractions import Fraction
 
+from onewhole.number.ladder import Style
 from onewhole.number.quantity import Quantity
-from onewhole.statements.expression import Quotient, Times
+from onewhole.statements.expression import Quotient, Times, quantities
 from onewhole.statements.statement import Question
 from tests.kit.column_claims import COLUMN_CLAIMS, PLACE, PLACES, factors, written_at_the_end
 from tests.kit.dividing_claims import DIVIDING_CLAIMS
@@ -217,5 +219,39 @@ LONG_DIVISION_CLAIMS: dict[str, Reads] = {
     r"(.+) is less than (.+), so it is the remainder": remains,
 }
 
-#: What can be claimed by the key of a written way.
-WRITTEN_CLAIMS = {"multiply_in_columns": MULTIPLIED_CLAIMS, "long_division": LONG_DIVISION_CLAIMS}
+
+def _taken_of(heard: Heard) -> tuple[int, int]:
+    """Return the numerator and the denominator of the fraction that is taken, as the problem writes them."""
+    asked = heard.item.statement
+    assert isinstance(asked, Question)
+    (found,) = (one for one in quantities(asked.asked) if one.ladder.style is Style.MIXED)
+    return found.parts, found.ladder.denominator
+
+
+def _shares(heard: Heard, groups: tuple[str, ...]) -> bool:
+    """One part of the fraction that is taken is one of as many shares as its denominator says."""
+    part, shares = heard.amount(groups[0]), heard.amount(groups[1])
+    return part * shares == 1 and shares == _taken_of(heard)[1]
+
+
+def _often(words: str) -> set[Fraction]:
+    """Return how often units are taken: the feet three times and the inches three times."""
+    return {Fraction(COUNTS[count]) for count in re.findall(r"the [a-z ]+? ([a-z-]+) times", words)}
+
+
+#: What can be claimed where a part of an amount is taken.
+SHARE_CLAIMS = {
+    **DIVIDING_CLAIMS,
+    **PRODUCT_CLAIMS,
+    r"(.+) of it is one of (.+) equal shares": _shares,
+    r"take (the .+ times)": lambda heard, groups: _often(groups[0]) == {_taken_of(heard)[0]},
+    r"that makes (.+) in all": lambda heard, groups: heard.stands(heard.amount(groups[0])),
+    r"take (.+) of them": lambda heard, groups: heard.amount(groups[0]) == _taken_of(heard)[0],
+}
+
+#: What can be claimed by the key of a way.
+WRITTEN_CLAIMS = {
+    "multiply_in_columns": MULTIPLIED_CLAIMS,
+    "long_division": LONG_DIVISION_CLAIMS,
+    "share_then_times": SHARE_CLAIMS,
+}

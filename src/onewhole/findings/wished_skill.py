@@ -33,6 +33,7 @@ class WishedSkill(StrEnum):
     MISSING = "missing numbers"
     TIMES = "times"
     TIMES_FRACTIONS = "fraction times fraction"
+    PART_OF_MEASURE = "fraction of a measure"
     TIMES_WHOLE = "times whole numbers"
     DIVIDE_WHOLE = "divide whole numbers"
     DIVIDE_LONG = "divide by two digits"
@@ -74,6 +75,7 @@ WITHOUT_REGROUPING = frozenset(
         WishedSkill.OTHER_NAMES,
         WishedSkill.TIMES,
         WishedSkill.TIMES_FRACTIONS,
+        WishedSkill.PART_OF_MEASURE,
         WishedSkill.TIMES_WHOLE,
         WishedSkill.STEPS,
         WishedSkill.FACTORS,

@@ -115,6 +115,9 @@ class _BarDrawing:
         """Draw a part and its number under it, with a line to it where it does not stand close by."""
         box = Box(self.starts[at], top, self.long * part.amount / self.told.whole.amount, TALL)
         yield Piece(f"part/{at}", box, _look(part))
+        for share in range(1, part.shares):
+            cut = box.x + box.width * share / part.shares
+            yield Piece(f"share/{at}/{share}", Stroke(cut, box.y, cut, box.y + box.height))
         x, y = self.places[at], top + TALL + ROW * self.rows[at] + ROW / 2
         middle = box.x + box.width / 2
         if self.rows[at]:

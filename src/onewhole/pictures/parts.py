@@ -8,6 +8,9 @@ from onewhole.statements.expression import Expression, Sum, value, without_brack
 from onewhole.statements.gap import HOLE, type_hole
 from onewhole.statements.statement import MissingNumber, Question, Statement, gap_amount
 from onewhole.working.products.equal_jumps import so_many
+from onewhole.working.products.product_state import ProductState
+from onewhole.working.products.share_then_times import SHARE_THEN_TIMES, fraction_first
+from onewhole.working.products.work_product import factors
 from onewhole.working.steps.work_steps import has_steps
 
 #: As many numbers can be read under a bar. Common practice, no source.
@@ -16,10 +19,14 @@ MOST_SHARES = 7
 
 @dataclass(frozen=True, slots=True)
 class Share:
-    """The whole or one of its parts: as the problem writes it, a blank as a hole, and its amount."""
+    """The whole or one of its parts: as the problem writes it, a blank as a hole, and its amount.
+
+    It is cut into so many equal ``shares`` where the problem says so.
+    """
 
     written: Quantity | type_hole
     amount: Fraction
+    shares: int = 1
 
 
 @dataclass(frozen=True, slots=True)
@@ -57,7 +64,7 @@ def part_whole(statement: Statement) -> PartWhole | None:
     (Fraction(9, 1), [Fraction(11, 2), Fraction(7, 2)])
     """
     if isinstance(statement, Question):
-        return _in_steps(statement.asked)
+        return _in_steps(statement.asked) or _part_of(statement.asked)
     if not isinstance(statement, MissingNumber) or not statement.gap.alone:
         return None
     rest, terms = _share(statement.rest), _terms(statement)
@@ -89,6 +96,22 @@ def _in_steps(asked: Expression) -> PartWhole | None:
     if not taken:
         return PartWhole(Share(HOLE, value(asked)), tuple(added))
     return PartWhole(added[0], (*taken, Share(HOLE, value(asked)))) if len(added) == 1 else None
+
+
+def _part_of(asked: Expression) -> PartWhole | None:
+    """Return an amount and the part of it that is asked for, each cut into its equal shares: 3/4 of 2 ft."""
+    product = factors(asked)
+    if product is None or SHARE_THEN_TIMES.unsuited(product) is not None:
+        return None
+    product = fraction_first(product)
+    taken, shares = product.left.parts, product.left.ladder.denominator
+    if not 0 < taken < shares:
+        return None
+    amount, rest = product.right.value, shares - taken
+    other = ProductState(Quantity(product.left.ladder, (None, rest)), product.right)
+    left = SHARE_THEN_TIMES.run(other).found()
+    parts = (Share(HOLE, amount * taken / shares, taken), Share(left, amount * rest / shares, rest))
+    return PartWhole(Share(product.right, amount, shares), parts)
 
 
 def _each(part: Expression) -> tuple[Share, ...]:

@@ -34,6 +34,8 @@ from onewhole.statements.statement import (
     Statement,
     meaning,
 )
+from onewhole.working.products.share_then_times import SHARE_THEN_TIMES, fraction_first
+from onewhole.working.products.work_product import factors
 from onewhole.working.questions import steps_found
 from onewhole.working.quotients.work_quotient import divided
 from onewhole.working.steps.work_steps import has_steps
@@ -171,9 +173,16 @@ def _shape(statement: Statement) -> object:
 def _how_divided(statement: Statement) -> object:
     """Return which numbers of a quotient are unit fractions, and whether nothing is divided by 1.
 
+    Of a part of a measure or of a price, whether one share is taken, or several.
+
+
     A unit fraction by a whole number stays one (5.NF.B.7.a), and nobody practises dividing by 1.
     """
-    asked = divided(statement.asked) if isinstance(statement, Question) else None
+    if not isinstance(statement, Question):
+        return None
+    product, asked = factors(statement.asked), divided(statement.asked)
+    if product is not None and SHARE_THEN_TIMES.unsuited(product) is None:
+        return fraction_first(product).left.parts == 1
     if asked is None:
         return None
     return _unit_fraction(asked.left), _unit_fraction(asked.right), asked.shares == 1

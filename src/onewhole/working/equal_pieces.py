@@ -50,7 +50,8 @@ def _joined(number: Quantity, times: int, *, in_steps: bool) -> tuple[Line, ...]
         after = Quantity(ladder, (now.counts[0], top // by))
         small, large = now.ladder.units[-1], ladder.units[-1]
         fewest = gcd(*after.amounts[1:], ladder.denominator) == 1
-        why = FewestPieces(small, large, by) if fewest else PiecesJoined(small, large, by, top, bottom)
+        joined = FewestPieces if fewest else PiecesJoined
+        why = joined(small, large, by, top, bottom)
         lines.append(Line(after, why))
         now = after
     return tuple(lines)

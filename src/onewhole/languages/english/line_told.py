@@ -62,6 +62,7 @@ from onewhole.working.reasons.multiplying import (
     OneFractionEach,
     PartsMultiplied,
     PlacesMultiplied,
+    SharesTaken,
     SplitToMultiply,
     TopsAndBottoms,
     TurnedRound,
@@ -233,6 +234,7 @@ def deed_told(reason: Reason | None, words: ClassWords) -> Nodes | None:
             | PartsMultiplied()
             | KnownProduct()
             | PlacesMultiplied()
+            | SharesTaken()
         ):
             return None
         case SharedOut(unit):

@@ -5,7 +5,7 @@ from typing import assert_never
 
 from onewhole.languages.class_words import ClassWords
 from onewhole.languages.english.jumping import JUMP
-from onewhole.languages.english.making import Nodes, bare, listed, some, told, units
+from onewhole.languages.english.making import Nodes, a_single, bare, listed, some, told, units
 from onewhole.number.quantity import Quantity
 from onewhole.number.unit import ONE, Unit
 from onewhole.sentences.node import Counted, Said, Seam
@@ -18,6 +18,7 @@ from onewhole.working.reasons.multiplying import (
     OneFractionEach,
     PartsMultiplied,
     PlacesMultiplied,
+    SharesTaken,
     SplitToMultiply,
     TopsAndBottoms,
     TurnedRound,
@@ -62,6 +63,9 @@ def multiplying(reason: Multiplying, words: ClassWords) -> Sentences:
             multiply = told("multiply the numerators", Seam(", and"), "multiply the denominators")
             cut = ("a whole in", bare(first), "parts", Seam(","), "each cut into", bare(second))
             return multiply + told(cut, Seam(","), "has", bare(first * second), "parts")
+        case SharesTaken(part, times):
+            one = told(a_single(part), "of it is one of", bare(reason.shares), "equal shares")
+            return one + (told("take", bare(times), "of them") if times > 1 else ())
         case _:
             assert_never(reason)
 

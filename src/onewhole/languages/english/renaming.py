@@ -50,16 +50,15 @@ def renaming(reason: Renaming, words: ClassWords) -> Sentences:
             return told("write every number as far as the", units(small))
         case RenamedSameAmount(small):
             return told("it is the same amount, counted in", units(small))
-        case FewestPieces(small, large, times):
+        case FewestPieces(small, large, times, top, bottom):
             made = told("every", some(times, small), "make", some(1, large))
-            return made + told("that is the simplest form")
+            return _factor(times, top, bottom) + made + told("that is the simplest form")
         case OverOne(wholes):
             are = "is" if wholes == 1 else "are"
             uncut = (some(wholes, ONE, words), "not cut", are, Counted(wholes, _PIECE))
             return told(uncut) + told("so the denominator is", bare(1))
         case PiecesJoined(small, large, times, top, bottom):
-            goes = told(bare(times), "goes into", bare(top), "and into", bare(bottom))
-            return goes + told("every", some(times, small), "make", some(1, large))
+            return _factor(times, top, bottom) + told("every", some(times, small), "make", some(1, large))
         case SimplestAlready(top, bottom):
             only = ("only", bare(1), "goes into", bare(top), "and into", bare(bottom))
             return told(only, Seam(":", "so"), "it is in simplest form already")
@@ -76,3 +75,10 @@ def renaming(reason: Renaming, words: ClassWords) -> Sentences:
             )
         case _:
             assert_never(reason)
+
+
+def _factor(times: int, top: int | None, bottom: int | None) -> Sentences:
+    """Say that a number is a factor of a numerator and of a denominator, where they are to be named."""
+    if top is None or bottom is None:
+        return ()
+    return told(bare(times), "is a factor of", bare(top), "and of", bare(bottom))

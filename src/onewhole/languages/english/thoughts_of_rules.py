@@ -187,6 +187,8 @@ RULES: Mapping[RuleThought, tuple[str, ...]] = MappingProxyType(
         RuleThought.SIGN_READ_AS_PLUS: ("I may have read the sign as plus",),
         RuleThought.SAME_SIZE_SAME_BOTTOM: ("the pieces are the same size, so the bottom stays",),
         RuleThought.SAME_BOTTOM_FIRST: ("I make the bottoms the same first, and then go on with the tops",),
+        RuleThought.TOP_TELLS_TIMES: ("the top number tells how many times I take it",),
+        RuleThought.BOTTOM_TELLS_SHARES: ("the bottom number tells how many share, and I write one share",),
         RuleThought.PIECES_WITH_PIECES: ("I multiply wholes by wholes and pieces by pieces",),
         RuleThought.ALONG_THE_CROSS: ("I multiply along the cross",),
         RuleThought.BESIDE_MEANS_TIMES: ("a number beside a fraction means times",),

@@ -37,6 +37,7 @@ _HEADS: Mapping[str, Mapping[Wished, str]] = MappingProxyType(
             Wished.ORDER_FRACTIONS: "fractions and mixed numbers in order",
             Wished.TIMES: "a whole number times a fraction",
             Wished.TIMES_FRACTIONS: "a fraction times a fraction",
+            Wished.PART_OF_MEASURE: "a fraction of a measure or of money",
             Wished.DIVIDE_FRACTIONS: "dividing by and into unit fractions",
             Wished.DIVIDE_MIXED: "a mixed number divided by a whole number",
             Wished.SUBTRACT_UNLIKE: "unlike denominators: taking away",

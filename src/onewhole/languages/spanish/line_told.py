@@ -62,6 +62,7 @@ from onewhole.working.reasons.multiplying import (
     OneFractionEach,
     PartsMultiplied,
     PlacesMultiplied,
+    SharesTaken,
     SplitToMultiply,
     TopsAndBottoms,
     TurnedRound,
@@ -230,7 +231,7 @@ def deed_told(reason: Reason | None, words: ClassWords) -> Nodes | None:
             return ("escribimos fracciones",)
         case EqualParts(times):
             return ("damos", Counted(times, JUMP))
-        case TurnedRound() | KnownProduct() | PlacesMultiplied():
+        case TurnedRound() | KnownProduct() | PlacesMultiplied() | SharesTaken():
             return None
         case UnitTimes() | UnitsTimes() | PartsMultiplied():
             return None

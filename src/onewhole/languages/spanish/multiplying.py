@@ -5,7 +5,7 @@ from typing import assert_never
 
 from onewhole.languages.class_words import ClassWords
 from onewhole.languages.spanish.jumping import JUMP
-from onewhole.languages.spanish.making import Nodes, bare, listed, some, the, told
+from onewhole.languages.spanish.making import Nodes, a_single, bare, listed, some, the, told
 from onewhole.number.quantity import Quantity
 from onewhole.number.unit import ONE, Unit
 from onewhole.sentences.node import Counted, Said, Seam
@@ -18,6 +18,7 @@ from onewhole.working.reasons.multiplying import (
     OneFractionEach,
     PartsMultiplied,
     PlacesMultiplied,
+    SharesTaken,
     SplitToMultiply,
     TopsAndBottoms,
     TurnedRound,
@@ -63,6 +64,9 @@ def multiplying(reason: Multiplying, words: ClassWords) -> Sentences:
             multiply = told("multiplicamos los numeradores", Seam(", y"), "multiplicamos los denominadores")
             cut = ("un entero en", bare(first), "partes", Seam(","), "cada una cortada en", bare(second))
             return multiply + told(cut, Seam(","), "tiene", bare(first * second), "partes")
+        case SharesTaken(part, times):
+            one = told(a_single(part), "es una de", bare(reason.shares), "partes iguales")
+            return one + (told("tomamos", bare(times), "de esas partes") if times > 1 else ())
         case _:
             assert_never(reason)
 

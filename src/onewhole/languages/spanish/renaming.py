@@ -50,16 +50,15 @@ def renaming(reason: Renaming, words: ClassWords) -> Sentences:
             return told("escribimos cada número hasta", the(small))
         case RenamedSameAmount(small):
             return told("es la misma cantidad, contada en", units(small))
-        case FewestPieces(small, large, times):
+        case FewestPieces(small, large, times, top, bottom):
             made = told("cada", some(times, small), "forman", some(1, large))
-            return made + told("esa es su mínima expresión")
+            return _factor(times, top, bottom) + made + told("esa es su mínima expresión")
         case OverOne(wholes):
             is_so = "es" if wholes == 1 else "son"
             uncut = (some(wholes, ONE, words), "sin cortar", is_so, Counted(wholes, PIECE))
             return told(uncut) + told("por eso", "el denominador es", bare(1))
         case PiecesJoined(small, large, times, top, bottom):
-            goes = told(bare(times), "cabe justo en", bare(top), "y en", bare(bottom))
-            return goes + told("cada", some(times, small), "forman", some(1, large))
+            return _factor(times, top, bottom) + told("cada", some(times, small), "forman", some(1, large))
         case SimplestAlready(top, bottom):
             only = ("solo", bare(1), "cabe justo en", bare(top), "y en", bare(bottom))
             return told(only, Seam(":", "por eso"), "ya está en su mínima expresión")
@@ -74,3 +73,10 @@ def renaming(reason: Renaming, words: ClassWords) -> Sentences:
             return told("el denominador es", bare(1), SO, "cada parte es", a_single(ONE, words))
         case _:
             assert_never(reason)
+
+
+def _factor(times: int, top: int | None, bottom: int | None) -> Sentences:
+    """Say that a number is a factor of a numerator and of a denominator, where they are to be named."""
+    if top is None or bottom is None:
+        return ()
+    return told(bare(times), "es factor de", bare(top), "y de", bare(bottom))

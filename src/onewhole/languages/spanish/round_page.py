@@ -56,6 +56,7 @@ ROUND_PAGE = PageWords(
         ("tops_and_bottoms", "Como fracciones: numeradores y denominadores"),
         ("partial_products", "Parte por parte"),
         ("equal_jumps", "Saltos iguales"),
+        ("share_then_times", "Repartir en partes iguales y tomar algunas"),
         ("multiply_in_columns", "Multiplicar en columnas"),
         ("known_quotient", "De memoria: pensar en la multiplicación"),
         ("share_units", "Repartir las unidades más grandes, reagrupar lo que sobra"),

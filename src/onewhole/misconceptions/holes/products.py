@@ -4,9 +4,11 @@ from collections.abc import Callable
 
 from onewhole.misconceptions.case import Case
 from onewhole.misconceptions.wrong_steps.fraction_products import fraction_factors
+from onewhole.misconceptions.wrong_steps.part_of_amount import part_of
 from onewhole.misconceptions.wrong_steps.products import Factors, factors
 from onewhole.number.ladder import TEN
 from onewhole.number.quantity import Quantity
+from onewhole.working.products.product_state import ProductState
 
 
 def _found(case: Case) -> Factors:
@@ -97,3 +99,21 @@ def below_one(case: Case) -> Quantity:
 def above_one(case: Case) -> Quantity:
     """Return the one that is more."""
     return max(_both(case), key=lambda number: number.value)
+
+
+def fraction_taken(case: Case) -> Quantity:
+    """Return the fraction that is taken of a measure or of a price."""
+    return _part_of(case).left
+
+
+def amount_taken_of(case: Case) -> Quantity:
+    """Return the measure or the price that a fraction is taken of."""
+    return _part_of(case).right
+
+
+def _part_of(case: Case) -> ProductState:
+    found = part_of(case.statement)
+    if found is None:
+        msg = "this problem takes no part of a measure or of a price"
+        raise LookupError(msg)
+    return found

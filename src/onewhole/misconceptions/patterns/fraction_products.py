@@ -11,8 +11,10 @@ from onewhole.misconceptions.filling import filled, plain
 from onewhole.misconceptions.holes.parts import wrote
 from onewhole.misconceptions.holes.products import (
     above_one,
+    amount_taken_of,
     below_one,
     fraction_factor,
+    fraction_taken,
     wholes_of_first,
 )
 from onewhole.misconceptions.pattern import Example, Family, Pattern, Topic
@@ -27,6 +29,7 @@ from onewhole.misconceptions.wrong_steps.fraction_products import (
     parts_apart,
     wholes_as_factors,
 )
+from onewhole.misconceptions.wrong_steps.part_of_amount import one_share, takes, times_the_top
 
 _SIEGLER = Source(
     "Siegler & Pyke (2013), Developmental Psychology 49; Braithwaite, Pyke & Siegler (2017), Psychological "
@@ -125,5 +128,27 @@ FRACTION_PRODUCTS = (
         ask=filled(PartOfPart, below_one, above_one),
         example=Example("1/2 x 3 1/4", "1 5/8", "3 1/8"),
         attempt=multiplies_parts(fractions_only),
+    ),
+    _multiplied(
+        id="V11",
+        name="multiplies by the numerator only",
+        family=Family.DENOMINATOR,
+        rule="n x the amount; nothing is shared.",
+        shows_when="more than one part of a measure or of a price is taken (n > 1)",
+        thinking=plain(RuleThought.TOP_TELLS_TIMES),
+        ask=filled(PartOfPart, fraction_taken, amount_taken_of),
+        example=Example("3/4 x 2 ft", "1 ft 6 in", "6 ft"),
+        attempt=takes(times_the_top),
+    ),
+    _multiplied(
+        id="V12",
+        name="takes one share only",
+        family=Family.NUMERATOR,
+        rule="The amount by d; one share is the answer.",
+        shows_when="more than one part of a measure or of a price is taken (n > 1)",
+        thinking=plain(RuleThought.BOTTOM_TELLS_SHARES),
+        ask=filled(PartOfPart, fraction_taken, amount_taken_of),
+        example=Example("3/4 x 2 ft", "1 ft 6 in", "6 in"),
+        attempt=takes(one_share),
     ),
 )

@@ -150,6 +150,8 @@ class RuleThought(Enum):
     SAME_SIZE_SAME_BOTTOM = auto()
     SAME_BOTTOM_FIRST = auto()
     PIECES_WITH_PIECES = auto()
+    TOP_TELLS_TIMES = auto()
+    BOTTOM_TELLS_SHARES = auto()
     ALONG_THE_CROSS = auto()
     BESIDE_MEANS_TIMES = auto()
     ONLY_THE_FRACTIONS = auto()

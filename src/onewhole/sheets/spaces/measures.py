@@ -62,6 +62,24 @@ def conversions(wishes: Wishes) -> Iterator[ProblemForm]:
         yield ProblemForm(f"{{0}} {small}", (many,))
 
 
+def parts_of_measures(wishes: Wishes) -> Iterator[ProblemForm]:
+    """Yield fractions of measures that come out even in the smaller unit: 5.NF.B.4.a (CCSSM 2010)."""
+    for large, small in PAIRS:
+        ratio = measure(large, small).ratios[0]
+        for parts in (one for one in wishes.denominators if not ratio % one):
+            fractions = tuple(f"{top}/{parts}" for top in range(1, parts))
+            even = tuple(count for count in _smaller(large, small) if not count % parts)
+            yield ProblemForm(f"{{0}} x {{1}} {large}", (fractions, range(1, 6)))
+            yield ProblemForm(f"{{0}} x {{1}} {large} {{2}} {small}", (fractions, range(1, 6), even))
+
+
+def parts_of_money(wishes: Wishes) -> Iterator[ProblemForm]:
+    """Yield fractions of dollars that come out even: 5.NF.B.4.a (CCSSM 2010)."""
+    for parts in wishes.denominators:
+        fractions = tuple(f"{top}/{parts}" for top in range(1, parts))
+        yield ProblemForm("{0} x ${1}", (fractions, tuple(parts * share for share in range(2, 10))))
+
+
 def clock_times(_: Wishes) -> Iterator[ProblemForm]:
     """Yield how long it is between two clock times, over noon too, and what time is later and earlier."""
     hours, minutes = range(1, 12), [f"{at:02}" for at in range(0, 60, 5)]

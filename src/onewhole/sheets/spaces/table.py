@@ -57,6 +57,7 @@ SPACES: Mapping[WishedSkill, tuple[Space, ...]] = MappingProxyType(
         WishedSkill.MISSING: (missing.missing,),
         WishedSkill.TIMES: (fractions.times,),
         WishedSkill.TIMES_FRACTIONS: (fractions.times_fractions,),
+        WishedSkill.PART_OF_MEASURE: (measures.parts_of_measures, measures.parts_of_money),
         WishedSkill.TIMES_WHOLE: (whole.multiplied,),
         WishedSkill.DIVIDE_WHOLE: (dividing.whole_numbers,),
         WishedSkill.DIVIDE_LONG: (dividing.by_two_digits,),

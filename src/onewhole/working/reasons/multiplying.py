@@ -103,6 +103,22 @@ class TopsAndBottoms:
     second: int
 
 
+@dataclass(frozen=True, slots=True)
+class SharesTaken:
+    """A part of a whole, ``part``, is one of as many equal shares; ``times`` of them are taken.
+
+    Source: 5.NF.B.4.a, CCSSM (2010).
+    """
+
+    part: Unit
+    times: int
+
+    @property
+    def shares(self) -> int:
+        """Return how many shares there are."""
+        return int(1 / self.part.size)
+
+
 #: Every reason that multiplies.
 Multiplying = (
     TurnedRound
@@ -116,4 +132,5 @@ Multiplying = (
     | PlacesMultiplied
     | OneFractionEach
     | TopsAndBottoms
+    | SharesTaken
 )

@@ -53,11 +53,16 @@ class RenamedSameAmount:
 
 @dataclass(frozen=True, slots=True)
 class FewestPieces:
-    """``times`` of a small piece make one larger piece; with those there are as few pieces as can be."""
+    """``times`` of a small piece make one larger piece, and of those none is left to be joined.
+
+    ``top`` over ``bottom`` are the small pieces where ``times`` is to be named as a factor of both.
+    """
 
     small: Unit
     large: Unit
     times: int
+    top: int | None = None
+    bottom: int | None = None
 
 
 @dataclass(frozen=True, slots=True)
