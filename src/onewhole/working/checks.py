@@ -239,15 +239,22 @@ def _between(number: Quantity) -> tuple[Fraction, Fraction, Fraction]:
 
 
 def _easy_number(ladder: Ladder, amount: Fraction, *, up: bool = False) -> Quantity:
-    """Write an amount as short as can be; a measure in whole smallest units, rounded ``up`` or down."""
+    """Write an amount as short as can be; a measure in whole smallest units, money in whole cents.
+
+    These are rounded ``up`` or down.
+    """
     if ladder.style is Style.MEASURE:
         parts = amount / ladder.finest
         return usual_in_parts(ladder, -(-parts.numerator // parts.denominator) if up else int(parts))
     if amount.denominator == 1:
         return whole(amount.numerator, ladder.mark)
+    if ladder.mark == DOLLAR:
+        cents = amount * TEN**CENT_PLACES
+        kept = -(-cents.numerator // cents.denominator) if up else int(cents)
+        return usual(decimal(1, CENT_PLACES, DOLLAR), Fraction(kept, TEN**CENT_PLACES))
     if ladder.style is Style.DECIMAL:
         after = next((places for places in range(1, TEN) if not (amount * TEN**places) % 1), 0)
-        return usual(decimal(1, CENT_PLACES if ladder.mark == DOLLAR else after, ladder.mark), amount)
+        return usual(decimal(1, after, ladder.mark), amount)
     return usual(mixed(amount.denominator, ladder.mark), amount)
 
 
