@@ -64,8 +64,8 @@ def multiplying(reason: Multiplying, words: ClassWords) -> Sentences:
             cut = ("a whole in", bare(first), "parts", Seam(","), "each cut into", bare(second))
             return multiply + told(cut, Seam(","), "has", bare(first * second), "parts")
         case SharesTaken(part, times):
-            one = told(a_single(part), "of it is one of", bare(reason.shares), "equal shares")
-            return one + (told("take", bare(times), "of them") if times > 1 else ())
+            shared = told(a_single(part), "of it is one of", bare(reason.shares), "equal shares")
+            return shared + (told("take", bare(times), "of them") if times > 1 else ())
         case _:
             assert_never(reason)
 

@@ -65,8 +65,8 @@ def multiplying(reason: Multiplying, words: ClassWords) -> Sentences:
             cut = ("un entero en", bare(first), "partes", Seam(","), "cada una cortada en", bare(second))
             return multiply + told(cut, Seam(","), "tiene", bare(first * second), "partes")
         case SharesTaken(part, times):
-            one = told(a_single(part), "es una de", bare(reason.shares), "partes iguales")
-            return one + (told("tomamos", bare(times), "de esas partes") if times > 1 else ())
+            shared = told(a_single(part), "es una de", bare(reason.shares), "partes iguales")
+            return shared + (told("tomamos", bare(times), "de esas partes") if times > 1 else ())
         case _:
             assert_never(reason)
 
