@@ -75,7 +75,7 @@ TOPICS = (
     Topic("whole number times mixed number", "5.NF.B.6", "3 x 1 2/5"),
     Topic("fraction times fraction", "5.NF.B.4.a", "1/2 x 3/4"),
     Topic("fraction of a measure", "5.NF.B.4.a", "3/4 of 2 ft"),
-    Topic("fraction of an amount of money", "5.NF.B.4.a", "3/4 of $12"),
+    Topic("fraction of an amount of money", "5.NF.B.4.a", "3/4 of $24"),
     Topic("unit fraction by whole number", "5.NF.B.7.a", "1/3 / 4"),
     Topic("whole number by unit fraction", "5.NF.B.7.b", "2 / 1/3"),
     Topic("mixed number by whole number", "6.NS.A.1", "7 2/6 / 4"),
