@@ -139,6 +139,7 @@ TYPED = {
     "whole numbers as fractions": "3 as a fraction; 8 as a fraction; 12 as a fraction",
     "cents": "75¢ + 50¢; 85¢ + 47¢; 75¢ - 48¢; 90¢ - 8¢; 99¢ + 1¢",
     "one unit": "46 ft + 27 ft; 50 min - 35 min",
+    "parts of amounts": "3/4 of 2 ft; 5/6 x 2 h 30 min; $12 x 3/4; 2/5 of $15",
     "times": (
         "6 x 4/7; 3 x 2/5; 3 x 2/7; 3 x 2 1/4; 3 x 2 2/4; 2/3 x 4; 1 3/8 x 5; 10 x 3/100; "
         "2 x 1/2; 4 x 5/6; 2 x 1 1/2; 12 x 2/3; 3 x 1/3"
