@@ -67,12 +67,11 @@ def _spread(heard: Heard, groups: tuple[str, ...]) -> bool:
 
 
 def _added(heard: Heard, groups: tuple[str, ...]) -> bool:
-    """The values that are meant, from the least on, each as often as it was found."""
+    """Amounts, each so many times, that come to all the measurements that are meant."""
     told = [one.rsplit(" times ", 1) for one in groups[0].split(" plus ")]
-    stacks = [(heard.amount(one[-1]), COUNTS[one[0]] if len(one) > 1 else 1) for one in told]
-    asked = _asked(heard)
-    meant = [at for at, _ in asked.plot.marks if asked.among is None or asked.among.holds(at.value)]
-    return stacks == [(at.value, _tally(heard)[at.value]) for at in meant if _tally(heard)[at.value]]
+    found = sum(heard.amount(one[-1]) * (COUNTS[one[0]] if len(one) > 1 else 1) for one in told)
+    among = _asked(heard).among
+    return found == sum(one for one in _tally(heard).elements() if among is None or among.holds(one))
 
 
 def _shared(heard: Heard, groups: tuple[str, ...]) -> bool:
