@@ -102,6 +102,9 @@ PLOT_CLAIMS: dict[str, Reads] = {
     r"the least is (.+)": _least,
     r"that is (.+) minus (.+)": _spread,
     r"that is (.+ plus .+)": _added,
+    r"(?:last of all|brackets first): (.+ plus .+) equals (.+)": lambda heard, groups: (
+        _added(heard, groups) and _added(heard, groups[1:])
+    ),
     r"that is (.+) divided by ([a-z]+)": _shared,
     r"find how many are (?:more than |less than |at least |at most )?(.+)": _beside,
     r"find the total of those that are (?:more than |less than |at least |at most )?(.+)": _beside,
