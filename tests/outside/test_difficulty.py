@@ -67,7 +67,7 @@ COLUMNS = (
 POINT = 0.2
 AT_LEAST_ONE = (Hardness.LARGE, Hardness.LINE, Hardness.FACT)
 #: In no item of the two sets.
-NEVER = (Hardness.MANY,)
+NEVER = (Hardness.MANY, Hardness.DIGIT)
 OTHER_TEXTS = {"7 3/5 - 4/5": "7 3/5 - 2 4/5", "11/8 - 1/8": "1 1/8 - 1/8"}
 
 

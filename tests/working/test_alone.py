@@ -13,7 +13,11 @@ from onewhole.working.work import work
 @pytest.mark.parametrize(
     ("problem", "lines", "reasons"),
     [
-        ("6/8", ["3/4"], ["Every 2 eighths make 1 fourth. That is the simplest form."]),
+        (
+            "6/8",
+            ["3/4"],
+            ["2 is a factor of 6 and of 8. Every 2 eighths make 1 fourth. That is the simplest form."],
+        ),
         (
             "1 1/2 = ?",
             ["2/2 + 1/2", "3/2"],
@@ -29,7 +33,11 @@ from onewhole.working.work import work
             ["75/100"],
             ["The last digit stands for hundredths, so the denominator is 100."],
         ),
-        ("12/18 simplest", ["2/3"], ["Every 6 eighteenths make 1 third. That is the simplest form."]),
+        (
+            "12/18 simplest",
+            ["2/3"],
+            ["6 is a factor of 12 and of 18. Every 6 eighteenths make 1 third. That is the simplest form."],
+        ),
         ("3/4 simplest", ["3/4"], ["Only 1 goes into 3 and into 4: it is in simplest form already."]),
         ("0/8 simplest", ["0"], ["0 eighths are nothing, so they are not written."]),
         ("0/8", ["0"], ["0 eighths are nothing, so they are not written."]),
@@ -41,7 +49,7 @@ from onewhole.working.work import work
             "6/8 as a decimal",
             ["3/4", "(3 x 25)/(4 x 25)", "75/100", "0.75"],
             [
-                "Every 2 eighths make 1 fourth. That is the simplest form.",
+                "2 is a factor of 6 and of 8. Every 2 eighths make 1 fourth. That is the simplest form.",
                 "Cut each piece again to get hundredths.",
                 "It is the same amount, counted in hundredths.",
                 "Hundredths take 2 places after the point.",

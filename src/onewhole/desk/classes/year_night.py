@@ -225,8 +225,8 @@ def _told(sheet: Sheet, night: YearNight, minutes: int) -> Sheet:
         if told == STORIES or not isinstance(one, Problem):
             continue
         with suppress(NoStoryError):
-            words = tell(one.typed, seed=night.at).words
-            items[at] = replace(one, story=words)
+            made = tell(one.typed, seed=night.at).problem(one.label)
+            items[at] = replace(one, story=made.story, telling=made.telling)
             if _minutes(replace(sheet, items=tuple(items))) <= minutes:
                 told += 1
             else:
