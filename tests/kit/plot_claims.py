@@ -66,12 +66,23 @@ def _spread(heard: Heard, groups: tuple[str, ...]) -> bool:
     return _greatest(heard, groups[:1]) and _least(heard, groups[1:])
 
 
+def _sum(heard: Heard, said: str) -> Fraction:
+    """What amounts come to that are added, each so many times."""
+    told = [one.rsplit(" times ", 1) for one in said.split(" plus ")]
+    return sum((heard.amount(one[-1]) * (COUNTS[one[0]] if len(one) > 1 else 1) for one in told), Fraction(0))
+
+
 def _added(heard: Heard, groups: tuple[str, ...]) -> bool:
-    """Amounts, each so many times, that come to all the measurements that are meant."""
-    told = [one.rsplit(" times ", 1) for one in groups[0].split(" plus ")]
-    found = sum(heard.amount(one[-1]) * (COUNTS[one[0]] if len(one) > 1 else 1) for one in told)
+    """Amounts that come to all the measurements that are meant."""
     among = _asked(heard).among
-    return found == sum(one for one in _tally(heard).elements() if among is None or among.holds(one))
+    meant = sum(one for one in _tally(heard).elements() if among is None or among.holds(one))
+    return _sum(heard, groups[0]) == meant
+
+
+def _step(heard: Heard, groups: tuple[str, ...]) -> bool:
+    """A step of the total: what is added comes to what is said, and that stands on a line."""
+    found = heard.amount(groups[1])
+    return _sum(heard, groups[0]) == found and heard.stands(found)
 
 
 def _shared(heard: Heard, groups: tuple[str, ...]) -> bool:
@@ -102,9 +113,7 @@ PLOT_CLAIMS: dict[str, Reads] = {
     r"the least is (.+)": _least,
     r"that is (.+) minus (.+)": _spread,
     r"that is (.+ plus .+)": _added,
-    r"(?:last of all|brackets first): (.+ plus .+) equals (.+)": lambda heard, groups: (
-        _added(heard, groups) and _added(heard, groups[1:])
-    ),
+    r"(?:last of all|brackets first|from left to right): (.+ plus .+) equals (.+)": _step,
     r"that is (.+) divided by ([a-z]+)": _shared,
     r"find how many are (?:more than |less than |at least |at most )?(.+)": _beside,
     r"find the total of those that are (?:more than |less than |at least |at most )?(.+)": _beside,
