@@ -123,7 +123,36 @@ def _asks(folder: Path) -> dict[str, list[list[object]]]:
         ],
         "serve": [[folder / "none" / "my.class"], ["--address", EVIL], ["--certificate", folder / "none"]],
         "night": [[folder / "none"], [folder, "--to", sheet]],
+        "share": [
+            [folder / "my.class", "--school", "Kite School", "--to", out],
+            [folder / "my.class", "--school", EVIL, "--to", out],
+            [folder / "my.class", "--school", "Kite School", "--to", out, "--from", EVIL],
+            [folder / "my.class", "--school", "Kite School", "--to", out, "--key", odd],
+            [sheet, "--school", "Kite School", "--to", out],
+            [folder / "none", "--school", "Kite School", "--to", out],
+        ],
+        "district": [[folder / "none", "--to", out], [folder, "--to", out], [sheet, "--to", out]],
+        "exchange": _exchanges(folder),
     }
+
+
+def _exchanges(folder: Path) -> list[list[object]]:
+    """Return what is typed after `exchange`: each thing that it does, done or refused."""
+    book, out = folder / "my.class", folder / "out"
+    return [
+        [EVIL, book, "--to", out],
+        ["workbook", folder / "sheet.txt", "--to", out, "--class", book],
+        ["workbook", folder / "odd.txt", "--to", out],
+        ["grades", book, "--to", out, "--from", EVIL],
+        ["due", book, "--to", folder / "no" / "due.ics"],
+        ["questions", folder / "odd.txt", "--to", out],
+        ["questions", folder / "sheet.txt", "--to", folder / "questions.zip"],
+        ["page", folder / "odd.csv", "--to", out],
+        ["classes", folder / "odd.csv", "--to", book, "--called", EVIL],
+        ["classes", folder / "odd.txt", "--to", folder / "new.class", "--called", "Room 12"],
+        ["results", book, "--to", out, "--roster", folder / "odd.csv"],
+        ["results", book, "--to", out],
+    ]
 
 
 @pytest.mark.asvs("V1.3.3")

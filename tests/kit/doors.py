@@ -3,7 +3,7 @@
 import asyncio
 import re
 import threading
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from contextlib import contextmanager
 from dataclasses import dataclass, replace
 from datetime import UTC, datetime
@@ -95,14 +95,20 @@ def _seeing(door: App, sees: SeesPapers | None) -> App:
 
 
 @contextmanager
-def opened(folder: Path, clock: Clock | None = None, *, sees: SeesPapers | None = None) -> Iterator[Opened]:
+def opened(
+    folder: Path,
+    clock: Clock | None = None,
+    *,
+    sees: SeesPapers | None = None,
+    stop: Callable[[], None] | None = None,
+) -> Iterator[Opened]:
     """Open a door to an empty class file in a folder, asked without a network.
 
-    ``sees`` stands for the machine that reads papers.
+    ``sees`` stands for the machine that reads papers; ``stop`` is what its own page ends the program with.
     """
     sessions = Sessions(lambda: 0)
     access = Access(frozenset({"127.0.0.1:8000"}), sessions, 8000)
-    door = _seeing(app_for(folder / "room12.class", clock or Clock()), sees)
+    door = _seeing(app_for(folder / "room12.class", clock or Clock(), stop=stop), sees)
     client = TestClient(asgi_app(door, access), base_url="http://127.0.0.1:8000", follow_redirects=False)
     client.get(f"/open?key={sessions.new_key()}")
     cookie = client.cookies[access.cookie]

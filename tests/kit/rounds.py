@@ -1,7 +1,7 @@
 """A door on a class with three invented weeks, and the table's addresses with something in every place."""
 
 import re
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from contextlib import contextmanager
 from pathlib import Path
 
@@ -26,10 +26,10 @@ PLACES: dict[str, str] = {
 
 
 @contextmanager
-def lived_in(folder: Path, *, read: bool = True) -> Iterator[Opened]:
+def lived_in(folder: Path, *, read: bool = True, stop: Callable[[], None] | None = None) -> Iterator[Opened]:
     """Open a door whose own file holds the invented class, its answers read or not, with its session."""
     lay_invented_class(folder, NOW, read=read)
-    with opened(folder) as door:
+    with opened(folder, stop=stop) as door:
         yield door
 
 

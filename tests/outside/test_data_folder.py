@@ -29,7 +29,7 @@ def test_as_platformdirs(
 
 def test_on_windows() -> None:
     """The local application data (platformdirs 4.14, `windows.py`); a path without a drive is half one."""
-    home = PureWindowsPath("C:/Users/Ada")
+    home = PureWindowsPath("C:\\Users\\Ada")
     assert named(home, "D:\\Local") == PureWindowsPath("D:/Local")
     assert named(home, "\\Local") is None
     assert named(PurePosixPath("/ada"), "D:\\Local") is None

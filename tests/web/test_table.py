@@ -18,9 +18,11 @@ POSTS = [route for route in ROUTES if route.method == "POST"]
 
 @pytest.fixture(scope="module")
 def lived(tmp_path_factory: pytest.TempPathFactory) -> Iterator[Opened]:
-    """A door on the invented class."""
-    with lived_in(tmp_path_factory.mktemp("lived")) as door:
+    """A door on the invented class; what would end the program is only counted, and no link does it."""
+    ended: list[str] = []
+    with lived_in(tmp_path_factory.mktemp("lived"), stop=lambda: ended.append("end")) as door:
         yield door
+    assert ended == []
 
 
 def test_a_row_stands_once() -> None:

@@ -151,6 +151,8 @@ def test_names_come_from_a_spreadsheet() -> None:
     ("content", "called", "why"),
     [
         (workbook([("Name",), (date(2026, 3, 8),)]), "Room 12", "Cell A2 is a date, 3/8/2026, and no name"),
+        (b"<table><tr><td>Ada</td></tr></table>", "Room 12", "a web page or XML, and no table"),
+        (b"\xef\xbb\xbf\n<?xml version='1.0'?>", "Room 12", "a web page or XML, and no table"),
         (workbook([("Name",), ("=cmd|' /C calc'!A0",)]), "Room 12", "Cell A2 is a formula"),
         (workbook([("Name",), ("k" * 400,)]), "Room 12", "has a name of 400 characters"),
         (workbook([("a", "b"), ("c", "d")]), "Room 12", "Which column has the names"),

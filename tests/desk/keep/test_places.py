@@ -22,7 +22,7 @@ REMEMBER = {
     "desk/classes/class_records.py: sheet_typed": "a page",
     "desk/classes/practised.py: _asked": "a page",
     "desk/classes/practised.py: skills_of": "a page",
-    "desk/classes/year_night.py: _is_like": "a problem",
+    "desk/classes/year_night.py: _like_twin": "a problem",
     "desk/classes/year_night.py: _twin": "a problem",
     "desk/classes/year_plan.py: _gap": "numbers",
     "desk/classes/year_plan.py: _left": "numbers",

@@ -21,7 +21,7 @@ from tests.kit.memory import every_object
 
 #: Caches of typed pages, their problems and the days of a year: no pupil's answer is given to them.
 _OF_PAGES = {
-    "_asked", "_board", "_gap", "_html", "_is_like", "_left", "_offered", "_read_whole", "_twin",
+    "_asked", "_board", "_gap", "_html", "_left", "_like_twin", "_offered", "_read_whole", "_twin",
     "_worked_on", "expected", "sheet_typed", "skills_of", "year_plan",
 }  # fmt: skip
 

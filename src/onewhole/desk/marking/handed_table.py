@@ -1,5 +1,6 @@
 """A table of answers that was pasted or handed in as a file, and how it travels with the form that asks."""
 
+import re
 from dataclasses import dataclass
 
 import msgspec
@@ -21,6 +22,8 @@ __all__ = [
 
 _ZIP, _OLD = b"PK\x03\x04", b"\xd0\xcf\x11\xe0"
 _CODINGS = ("utf-8-sig", "cp1252")
+#: What a web page, a drawing or XML begins with: some programs save one under the name of a workbook.
+_MARKUP = re.compile(rb"(\xef\xbb\xbf)?\s*<[!?a-zA-Z]")
 _WIDE = (b"\xff\xfe", b"\xfe\xff")
 
 
@@ -65,6 +68,8 @@ def _text(content: bytes, name: str) -> str:
     remedy = "Save the sheet as CSV, XLSX or ODS, or copy its cells and paste them."
     if not content.strip():
         raise InputError("This file is empty", file=name, remedy=remedy)
+    if _MARKUP.match(content):
+        raise InputError("This file is a web page or XML, and no table", file=name, remedy=remedy)
     for coding in ("utf-16",) if content.startswith(_WIDE) else _CODINGS:
         try:
             text = content.decode(coding)
