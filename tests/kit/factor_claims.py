@@ -48,9 +48,11 @@ def _not_said(heard: Heard, groups: tuple[str, ...]) -> bool:
 
 def _line(heard: Heard, words: str) -> bool:
     """An equality that is read out is true, and its left side is the number."""
-    numbers = [int(heard.amount(one)) for one in re.split(r" equals | times | plus ", words)]
-    number, by, times, *left = numbers
-    return number == _number(heard) == by * times + sum(left)
+    match [int(heard.amount(one)) for one in re.split(r" equals | times | plus ", words)]:
+        case [number, by, times, *left]:
+            return number == _number(heard) == by * times + sum(left)
+        case _:
+            return False
 
 
 def _word(word: str) -> Reads:

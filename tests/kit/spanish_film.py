@@ -55,6 +55,8 @@ SAYS_NOTHING = frozenset(
 FILM_CLAIMS = {
     r"(?:el )?problema @ (?:es|:) §": "number {label} is {0}",
     r"(?:el )?problema @": "number {label}",
+    r"es § múltiplo de §": "is {0} a multiple of {1}",
+    r"es § primo o compuesto": "is {0} prime or composite",
     r"cuál es mayor , § [ou] §": "which is more, {0} or {1}",
     rf"ponemos estos en orden , de menor a mayor : {_ROW}": (
         "put these in order, from least to greatest: {listed}"

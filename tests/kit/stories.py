@@ -12,10 +12,13 @@ from onewhole.languages.english.words import words_for
 from onewhole.notations.text import text
 from onewhole.number.digits import in_digits
 from onewhole.number.ladder import Style
+from onewhole.number.quantity import Quantity
 from onewhole.number.unit import Kind
+from onewhole.problems.story_asks import asked
 from onewhole.problems.story_structure import Structure
 from onewhole.sheets.stories import Story
 from onewhole.statements.expression import value
+from onewhole.statements.line_plot import PlotQuestion
 from onewhole.statements.reading import read_statement
 from onewhole.statements.statement import Statement
 from tests.kit.numbers import amounts_of
@@ -242,6 +245,13 @@ WORDS = (
     words_for("orange"),
     TRAIL,
 )
+
+
+def to_be_told(statement: Statement) -> tuple[Quantity, ...]:
+    """The numbers that a story tells, in their order: those of a line plot stay on the plot."""
+    if isinstance(statement, PlotQuestion):
+        return (statement.among.value,) if statement.among else ()
+    return asked(statement).numbers
 
 
 def grouped(stories: Iterable[Story]) -> dict[Structure, set[str]]:

@@ -147,13 +147,19 @@ class _Typist:
             self._type(self._take().said, unit)
         elif unit.said in _PIECES:
             self._type(f"{BAR} {_PIECES[self._take().said]}", unit)
-            if self._here.said == "of" and self._words[self._at + 1].said in {"a", "an"}:
-                self._take()
-                self._take()
-            self._measure()
+            self._part_of_a_measure()
+        elif unit.said == "of":
+            self._part_of_a_measure()
         else:
             self._measure()
         return unit.said in places
+
+    def _part_of_a_measure(self) -> None:
+        """Type the unit that a fraction is of, if one is said here: of a mile."""
+        if self._here.said == "of" and self._words[self._at + 1].said in {"a", "an"}:
+            self._take()
+            self._take()
+        self._measure()
 
     def _measure(self) -> bool:
         """Type the unit behind a number, if one is said here, and say whether one is."""

@@ -1,11 +1,12 @@
 """Words read back to the same statement."""
 
 import pytest
-from hypothesis import given
+from hypothesis import example, given
 
 from onewhole.languages.english.speech import say
 from onewhole.number.quantity import Quantity
 from onewhole.statements.expression import Expression
+from onewhole.statements.reading import read_statement
 from onewhole.statements.statement import Question, Statement
 from tests.kit.numbers import GRADE_4, quantities
 from tests.kit.spoken_reading import unsay, unsay_expression
@@ -26,6 +27,8 @@ def test_an_expression_reads_back(expression: Expression) -> None:
     assert unsay_expression(say(expression)) == expression
 
 
+@example(read_statement("round 2 0/1 mi to the nearest mile"))
+@example(read_statement("round 0/1 mi to the nearest mile"))
 @given(statements())
 def test_a_statement_reads_back(statement: Statement) -> None:
     """Questions, comparisons, and equations with a number missing."""

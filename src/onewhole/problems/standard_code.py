@@ -49,7 +49,7 @@ def standard_code(statement: Statement, grade: int = 4, *, story: bool = False) 
     if {unit.mark for one in numbers for unit in one.ladder.units} == {"¢"}:
         return "2.MD.C.8"
     if found is not None and any(one.ladder.mark for one in numbers if one.kind is Kind.NUMBER):
-        return "4.MD.A.2"
+        return _with_units(found, numbers, story=story)
     if found is None or found.operation is Operation.RENAME:
         return _another_name(statement, numbers, grade)
     joined = {Operation.ADD, Operation.SUBTRACT} & set(wanted.operations)
@@ -142,9 +142,17 @@ def _compared(units: Units, numbers: tuple[Quantity, ...]) -> str:
             return "3.NF.A.3.d" if one_top else "4.NF.A.2"
 
 
+def _with_units(found: About, numbers: tuple[Quantity, ...], *, story: bool) -> str:
+    """Return the code of measures and money: a bare part of them, 3/4 of 2 ft, is a part of an amount."""
+    part_of = any(
+        one.ladder.style is Style.MIXED and not one.ladder.mark and one.value < 1 for one in numbers
+    )
+    return "5.NF.B.4.a" if part_of and not story and found.operation is Operation.MULTIPLY else "4.MD.A.2"
+
+
 def _times(found: About, numbers: tuple[Quantity, ...], grade: int, *, story: bool) -> str:
     if found.units is Units.MEASURES:
-        return "4.MD.A.2"
+        return _with_units(found, numbers, story=story)
     if found.units is Units.DECIMALS:
         return "5.NBT.B.7"
     if found.units is Units.PLACES:

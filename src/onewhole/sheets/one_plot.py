@@ -39,9 +39,9 @@ def on_one_plot(
     the same and takes as long; what cannot be, keeps its own plot. None of ``gone``, as typed, is asked.
 
     >>> from onewhole.statements.reading import read_statement
-    >>> typed = ("plot 1/4: 2, 2/4: 1; count above 1/4", "plot 1/8: 1, 2/8: 3; most")
+    >>> typed = ("plot 1/4: 2, 2/4: 1; total", "plot 1/8: 1, 2/8: 3; most")
     >>> [text(one) for one in on_one_plot([read_statement(one) for one in typed], ())]
-    ['plot 1/4: 2, 2/4: 1; count above 1/4', 'plot 1/4: 2, 2/4: 1; most']
+    ['plot 1/4: 2, 2/4: 1; find the total of all', 'plot 1/4: 2, 2/4: 1; find the most common value']
     """
     found = list(statements)
     open_places = [at for at, one in enumerate(found) if isinstance(one, PlotQuestion)]

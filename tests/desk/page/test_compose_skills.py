@@ -19,7 +19,8 @@ from onewhole.sheets.page_program import OFTEN
 from onewhole.sheets.reading import read_sheet
 from onewhole.sheets.wishes import Wishes
 from onewhole.sheets.worked import WorkedSheet
-from onewhole.statements.statement import Relation
+from onewhole.statements.line_plot import PlotQuestion
+from onewhole.statements.statement import Relation, Statement
 
 WALK = bool(os.environ.get("ONEWHOLE_WHOLE_WALK"))
 #: Without the whole walk a few skills stand on long pages, and each that is not two others on a short one.
@@ -43,6 +44,12 @@ TWO_AT_ONCE = LIKE | {
 SHORT = [skill for skill in WishedSkill if skill not in TWO_AT_ONCE and skill not in SKILLS]
 
 
+def _on_one_plot(first: Statement, second: Statement) -> bool:
+    """Two questions may stand under one line plot, and then have all its numbers."""
+    both = isinstance(first, PlotQuestion) and isinstance(second, PlotQuestion)
+    return both and first.plot == second.plot
+
+
 def like_a_teachers(composed: Composed) -> None:
     """No number twice in a problem, hardly one again, no neighbours alike, no twins, from easy to hard."""
     asked = composed.recipe.wishes
@@ -55,8 +62,8 @@ def like_a_teachers(composed: Composed) -> None:
         few = 2 + asked.number // OFTEN + (asked.skill in BY_FEW)
         assert max(again.values()) <= few
     assert len({twin_key(one.statement) for one in problems}) == len(problems)
-    for row, other in pairwise(numbers):
-        assert row[1:] != other[1:] or not row[1:]
+    for (one, row), (next_one, other) in pairwise(zip(problems, numbers, strict=True)):
+        assert row[1:] != other[1:] or not row[1:] or _on_one_plot(one.statement, next_one.statement)
     answers = [answer(one.statement) for one in problems]
     assert all(right.value > 0 for right in answers if isinstance(right, Quantity))
     assert answers.count(Relation.EQUAL) <= max(1, len(answers) // 5)

@@ -23,7 +23,7 @@ from onewhole.sheets.reading_level import ReadingFormula, reading_level
 from onewhole.sheets.stories import Story, story
 from onewhole.sheets.told_numbers import untold
 from onewhole.statements.reading import read_statement
-from tests.kit.stories import EVERY, TOLD, grouped
+from tests.kit.stories import EVERY, TOLD, grouped, to_be_told
 
 WALKS = replace(read_whole("un kilómetro de sendero"), story=OwnStory("el club de caminatas", "recorre"))
 #: More seeds than there are ways to tell one statement.
@@ -58,7 +58,7 @@ def test_numbers_stand_in_their_order(typed: str, words: ClassWords) -> None:
     """Each number of the problem stands in the words after the one before it, and the last sentence asks."""
     for told in every(typed, words):
         at = 0
-        for number in asked(told.statement).numbers:
+        for number in to_be_told(told.statement):
             places = [(told.words.find(one, at), one) for one in written(number)]
             at, one = min((place, one) for place, one in places if place >= 0)
             at += len(one)

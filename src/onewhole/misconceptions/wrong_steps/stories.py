@@ -150,7 +150,7 @@ def done(doing: Doing, first: Quantity, second: Quantity) -> Expression | None:
     >>> from onewhole.notations.text import text
     >>> from onewhole.number.quantity import whole
     >>> [text(done(doing, whole(4), whole(12))) for doing in Doing]
-    ['4 + 12', '12 - 4', '4 x 12', '12 / 4']
+    ['4 + 12', '12 - 4', '4 x 12', '12 ÷ 4']
     """
     match doing:
         case Doing.ADDING:

@@ -70,7 +70,8 @@ def parts_of_measures(wishes: Wishes) -> Iterator[ProblemForm]:
             fractions = tuple(f"{top}/{parts}" for top in range(1, parts))
             even = tuple(count for count in _smaller(large, small) if not count % parts)
             yield ProblemForm(f"{{0}} x {{1}} {large}", (fractions, range(1, 6)))
-            yield ProblemForm(f"{{0}} x {{1}} {large} {{2}} {small}", (fractions, range(1, 6), even))
+            if even:
+                yield ProblemForm(f"{{0}} x {{1}} {large} {{2}} {small}", (fractions, range(1, 6), even))
 
 
 def parts_of_money(wishes: Wishes) -> Iterator[ProblemForm]:
