@@ -205,6 +205,11 @@ def _counts_by(_said: str, places: list[Counted | Said | Naming], _heard: Heard)
     return by is not None and by == again and most is not None and most >= by
 
 
+def _one_step(_said: str, places: list[Counted | Said | Naming], _heard: Heard) -> bool:
+    """The step is named twice: de 7 en 7."""
+    return _worth(places[0]) == _worth(places[1])
+
+
 def _goes_past(_said: str, places: list[Counted | Said | Naming], heard: Heard) -> bool:
     """The next one is more than every number that stands there."""
     following = _worth(places[0])
@@ -227,6 +232,8 @@ HOLDS: dict[str, Holds] = {
     r"§ no cabe justo en §": _does_not_go_into,
     r"contamos de § en § hasta §": _counts_by,
     r"el siguiente es § , y ya se pasa": _goes_past,
+    r"si contamos de § en § , llegamos a §": _one_step,
+    r"si contamos de § en § , pasamos de §": _one_step,
     r"(?:primero los paréntesis|al final|de izquierda a derecha) : §": _equal_sides,
     r"(?:multiplicamos|dividimos) antes de sumar o restar : §": _equal_sides,
 }

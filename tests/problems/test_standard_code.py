@@ -39,7 +39,13 @@ def test_the_code_of_a_problem(typed: str, grade: int, code: str) -> None:
 
 @pytest.mark.parametrize(
     ("typed", "code"),
-    [("5 1/3 - 2 2/3", "4.NF.B.3.d"), ("1/2 + 1/3", "5.NF.A.2"), ("4 x 2/3", "4.NF.B.4.c")],
+    [
+        ("5 1/3 - 2 2/3", "4.NF.B.3.d"),
+        ("1/2 + 1/3", "5.NF.A.2"),
+        ("4 x 2/3", "4.NF.B.4.c"),
+        ("3/4 of $24", "4.MD.A.2"),
+        ("3/4 of 2 ft", "4.MD.A.2"),
+    ],
 )
 def test_a_word_problem_has_the_code_of_word_problems(typed: str, code: str) -> None:
     """Where the standards name them apart."""
