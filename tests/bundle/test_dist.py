@@ -24,7 +24,15 @@ def command(tmp_path_factory: pytest.TempPathFactory) -> Path:
     """The installed command."""
     folder = tmp_path_factory.mktemp("elsewhere") / "venv"
     (wheel,) = DIST.glob("*.whl")
-    pip = [str(folder / "bin" / "python"), "-m", "pip", "install", "--quiet", "--disable-pip-version-check"]
+    pip = [
+        str(folder / "bin" / "python"),
+        "-I",
+        "-m",
+        "pip",
+        "install",
+        "--quiet",
+        "--disable-pip-version-check",
+    ]
     subprocess.run([sys.executable, "-m", "venv", folder], check=True)
     subprocess.run([*pip, "--require-hashes", "--requirement", str(RUNTIME)], check=True)
     subprocess.run([*pip, "--no-deps", "--no-index", str(wheel)], check=True)
