@@ -21,7 +21,7 @@ ROOMS = (
 )  # fmt: skip
 #: Kinds of files that Python reads there.
 _READ = frozenset({".py", ".csv", ".toml", ".txt"})
-_LETTERS = re.compile(r'url\("/letters/([^"]+)"\)')
+_LETTERS = re.compile(r'url\("letters/([^"]+)"\)')
 
 
 def build(to: Path = BUILT) -> Path:
@@ -41,7 +41,7 @@ def build(to: Path = BUILT) -> Path:
 
 
 def _with_letters(to: Path, look: Path) -> str:
-    """Return the look of all pages with the letters beside the page, which are copied there."""
+    """Return the look of all pages, and copy the letters that it asks for beside it."""
     text = look.read_text(encoding="utf-8")
     (to / "letters").mkdir()
     for name in set(_LETTERS.findall(text)):
@@ -49,7 +49,7 @@ def _with_letters(to: Path, look: Path) -> str:
             letters = Path(str(files(package) / "files" / name))
             if letters.exists():
                 shutil.copy(letters, to / "letters")
-    return _LETTERS.sub(r'url("letters/\1")', text)
+    return text
 
 
 def _pack(goal: Path) -> None:

@@ -94,8 +94,8 @@ async function ready() {
   const python = await loadPyodide({ indexURL: beside });
   const packed = await fetch("onewhole.zip");
   if (!packed.ok) throw new Error(`onewhole.zip: ${packed.status}`);
-  python.unpackArchive(await packed.arrayBuffer(), "zip", { extractDir: "/onewhole" });
-  const tried = python.runPython("import sys; sys.path.insert(0, '/onewhole'); from trying import tried; tried");
+  python.unpackArchive(await packed.arrayBuffer(), "zip", { extractDir: "unpacked" });
+  const tried = python.runPython("import sys; sys.path.insert(0, 'unpacked'); from trying import tried; tried");
   return (typed, lines) => JSON.parse(tried(typed, lines));
 }
 
