@@ -26,7 +26,7 @@ from tests.kit.rounds import lived_in
 from tests.kit.routes import ROUTES
 
 BASE = "http://127.0.0.1:8000"
-EXAMPLES = int(os.environ.get("ONEWHOLE_FUZZ", sample("3", "6")))
+EXAMPLES = int(os.environ.get("ONEWHOLE_FUZZ", sample("3", "5")))
 DOCUMENT = schemathesis.openapi.from_dict(document(ROUTES))
 
 

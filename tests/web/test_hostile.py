@@ -24,7 +24,7 @@ from tests.kit.untried import NO_CHROMIUM
 PAGES = [route for route in ROUTES if route.method == "GET"]
 NIGHTS = (1, 2, 3, 4, 5)
 #: So many hostile titles are set as pages.
-TRIED = sample(20, 30, 50)
+TRIED = sample(20, 25, 50)
 #: Stands between two texts of a page, and in none.
 APART = "\0"
 
