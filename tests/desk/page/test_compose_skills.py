@@ -46,8 +46,7 @@ SHORT = [skill for skill in WishedSkill if skill not in TWO_AT_ONCE and skill no
 
 def _on_one_plot(first: Statement, second: Statement) -> bool:
     """Two questions may stand under one line plot, and then have all its numbers."""
-    both = isinstance(first, PlotQuestion) and isinstance(second, PlotQuestion)
-    return both and first.plot == second.plot
+    return isinstance(first, PlotQuestion) and isinstance(second, PlotQuestion) and first.plot == second.plot
 
 
 def like_a_teachers(composed: Composed) -> None:
