@@ -13,6 +13,7 @@ import resource
 import subprocess
 import sys
 import tempfile
+from importlib.util import find_spec
 from pathlib import Path
 from time import perf_counter
 
@@ -73,6 +74,9 @@ def group(folder: Path) -> None:
     keys = ", ".join(f"'{one}'" for one in KEYS.split(", "))
     usual = usual_cpu = 0.0
     for name, code in GROUPERS.items():
+        if find_spec(name.lower()) is None:
+            print(f"{name} is not installed here (it is no part of the locks), so it is not timed")
+            continue
         command = [sys.executable, "-c", code.format(keys=keys, sql=KEYS), str(folder)]
         begun, worked = perf_counter(), processor()
         megabytes = process_megabytes(command)
