@@ -15,6 +15,7 @@ SAID = [
     ("100/100 + 1/12", "one hundred hundredths plus one twelfth"),
     ("7/24", "seven twenty-fourths"),
     ("100/24", "one hundred over twenty-four"),
+    ("110/44", "one hundred ten forty-fourths"),
     ("7/103", "seven over one hundred three"),
     ("3/1", "three over one"),
     ("5.2 - 2.07", "five point two minus two point zero seven"),

@@ -177,17 +177,17 @@ def named(top: Part, bottom: int) -> bool:
     """Say whether pieces are said by their name: two sixths, and not two over six.
 
     The ear must not take the numerator and the denominator for one number, as it would with two-hundredths,
-    nor 100 twenty-fourths for 124 of something; so names of two words come after small numerators only.
+    nor 100 twenty-fourths for 120 fourths; so names of two words never come after full hundreds.
     (An open speech-rule engine says "17 tenths" but "89 over 10"; a class says tenths for both.)
 
-    >>> named(7, 24), named(7, 103), named(100, 24)
-    (True, False, False)
+    >>> named(7, 24), named(110, 44), named(7, 103), named(100, 24)
+    (True, True, False, False)
     """
     if bottom in {HUNDRED, THOUSAND}:
         return True
     if bottom < 2 or bottom > HUNDRED:
         return False
-    return bottom <= 2 * TEN or bottom % TEN == 0 or not isinstance(top, int) or top < HUNDRED
+    return bottom <= 2 * TEN or bottom % TEN == 0 or not isinstance(top, int) or top < HUNDRED or top % HUNDRED > 0
 
 
 def _part(count: Part) -> str:
