@@ -42,6 +42,7 @@ def test_every_picture_of_a_quotient_adds_up() -> None:
                 if drawn is not None:
                     assert len(drawn.scenes) == len(working.lines)
                     _counted(drawn, working, (left, right))
+                    _counted(replace(drawn, scenes=(drawn.telling,)), working, (left, right))
     assert set(kinds) >= {PictureKind.SHARES, PictureKind.AREA, PictureKind.LINE}
     assert kinds[None] < sum(kinds.values()) / 2
 

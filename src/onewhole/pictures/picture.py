@@ -28,12 +28,12 @@ class PictureKind(Enum):
 class Picture:
     """``scenes[i]`` shows ``working.lines[i]``; neighbours may be the same scene. All are of one size.
 
-    ``still`` is the place of the scene that tells most, where that is not seen from the scenes.
+    ``still`` is the scene for a still picture, where that is not seen from the scenes; it may be of another size.
     """
 
     kind: PictureKind
     scenes: tuple[Scene, ...]
-    still: int | None = None
+    still: Scene | None = None
 
     def __post_init__(self) -> None:
         """Refuse scenes of different sizes, and none at all."""
@@ -46,11 +46,11 @@ class Picture:
         """Return the scene for a still picture.
 
         It is the one with most pieces crossed out, or the one with the blank still open, or else the last;
-        of columns, shares and a line plot it is the last, where all is written or given out.
+        of columns and a line plot it is the last, where all is written.
         """
         if self.still is not None:
-            return self.scenes[self.still]
-        if self.kind in {PictureKind.COLUMNS, PictureKind.SHARES, PictureKind.PLOT}:
+            return self.still
+        if self.kind in {PictureKind.COLUMNS, PictureKind.PLOT}:
             return self.scenes[-1]
         if self.kind is PictureKind.BAR:
             return self.scenes[0]

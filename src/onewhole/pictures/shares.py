@@ -6,7 +6,7 @@ of up to twelve to the next are strips in true proportion. Source: objects in ea
 """
 
 from collections.abc import Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from fractions import Fraction
 from functools import reduce
 from itertools import product
@@ -65,7 +65,8 @@ def shares(working: Working, paper: PicturePaper = PAGE) -> Picture:
     elif asked.left.ladder.mark == DOLLAR:
         states = in_dollars(states)
     drawing = _SharesDrawing.of(states, asked.shares, paper)
-    return Picture(PictureKind.SHARES, tuple([drawing.scene(state, at) for at, state in enumerate(states)]))
+    scenes = tuple([drawing.scene(state, at) for at, state in enumerate(states)])
+    return Picture(PictureKind.SHARES, scenes, still=drawing.alone(states[-1]).scene(states[-1], len(states)))
 
 
 @dataclass(frozen=True, slots=True)
@@ -171,6 +172,11 @@ class _SharesDrawing:
     @property
     def height(self) -> Fraction:
         return HEAD + self.pile + 2 * GAP + self.by * (self.row + GAP / 2)
+
+    def alone(self, state: SharesState) -> "_SharesDrawing":
+        """Return it with no more room above than a state by itself needs: of what is given out there is none."""
+        lines = max(_lines(column, _left(state, column.unit)) for column in self.columns)
+        return replace(self, pile=min(self.pile, max(lines * self.tall, TALL)) if lines else Fraction(0))
 
     def scene(self, state: SharesState, at: int) -> Scene:
         pieces = (*self._heads(), *self._above(state), *self._rows(state))

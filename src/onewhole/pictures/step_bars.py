@@ -162,7 +162,7 @@ def drawn_steps(working: Working) -> Picture:
     rows = [_Row.of(step, at, _scale(step.whole.kind, steps)) for at, step in enumerate(steps)]
     high = sum(row.high for row in rows) + BETWEEN * (len(rows) - 1)
     scenes = tuple(_scene(rows, high, at) for at in range(len(working.lines)))
-    return Picture(PictureKind.BAR, scenes, still=len(scenes) - 1)
+    return Picture(PictureKind.BAR, scenes, still=scenes[-1])
 
 
 def _scale(kind: Kind, steps: Sequence[StepBar]) -> Fraction:
