@@ -45,6 +45,26 @@ def test_what_moved_is_marked_where_it_was_and_where_it_is() -> None:
     assert len(changes(scene(box("a", 10)), scene(box("a", 70)))) == 2
 
 
+def test_what_went_is_marked_where_its_place_stays_empty() -> None:
+    """Not under what came in its place, and not by itself: a mark round nothing tells nothing."""
+    assert len(changes(scene(box("a", 10), box("c", 40)), scene(box("b", 70), box("c", 40)))) == 2
+    assert changes(scene(box("a", 10), box("c", 40)), scene(box("b", 12), box("c", 40))) == (
+        Box(12 - ROUND, 20 - ROUND, 8 + 2 * ROUND, 8 + 2 * ROUND),
+    )
+    assert changes(scene(box("a", 10), box("c", 40)), scene(box("c", 40))) == ()
+    empty = box("room", 10, Look.DOTTED)
+    assert len(changes(scene(box("a", 10), empty), scene(empty))) == 1
+
+
+def test_no_mark_cuts_through_a_number() -> None:
+    """A number on the edge of what is marked is inside the mark; one that is clear of it is not."""
+    on_edge = Piece("over", Words(Fraction(14), Fraction(19), whole(7), Fraction(5)))
+    below = Piece("below", Words(Fraction(14), Fraction(40), whole(7), Fraction(5)))
+    (place,) = changes(scene(on_edge, below), scene(box("a", 10), on_edge, below))
+    assert place.y < 19 - Fraction(5, 2)
+    assert place.y + place.height < 32
+
+
 def test_neighbors_have_one_mark() -> None:
     """Parts that touch are marked together, and so are more places than can be looked at."""
     before = scene(*(box(f"{x}", x) for x in (10, 18, 26)))

@@ -243,6 +243,22 @@ def test_a_page_stops_for_no_problem(typed: str, picture: str, size: Print) -> N
     assert ("picture" in said) == room.unpictured
 
 
+def test_the_first_problem_stands_under_the_title() -> None:
+    """Its room ends with that page; the teacher is told what is missing."""
+    typed = "plot 1/4: 2, 1/2: 3, 5/8 in: 1; total"
+    worked = worked_sheet(f"1. {typed}\n2. 7/8 - 3/8\n3. {typed}")
+    first, later = worked.rooms["1"], worked.rooms["3"]
+    assert (first.lines + first.missing, later.missing) == (later.lines, 0)
+    assert later.lines > first.lines >= later.lines * 2 / 3
+    (found,) = [one for one in audit(worked).findings if isinstance(one, HigherThanPage)]
+    assert text_of(found_in_page(found)) == (
+        f"Problem 1 needs more room than there is under the title: {first.missing} lines are missing."
+    )
+    assert text_of(page_mended(found)) == (
+        "Put a shorter problem first, or let the rest be written on other paper."
+    )
+
+
 def test_a_picture_gives_way_to_the_lines() -> None:
     """Where the lines alone have room on the page, only the place for the picture falls away."""
     worked = worked_sheet("print: large\npicture: number line\n\n1. 1/2 + 1/3 + 1/4 + 1/5 + 1/6")

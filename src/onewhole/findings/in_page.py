@@ -122,7 +122,7 @@ class NumbersUntold:
 
 @dataclass(frozen=True, slots=True)
 class HigherThanPage:
-    """A problem needs more room than a page has.
+    """A problem needs more room than a page has, or than the ``first`` page has under its title.
 
     ``missing`` lines of its working are written on other paper, and where it is ``unpictured``, nothing is
     drawn beside it.
@@ -131,6 +131,7 @@ class HigherThanPage:
     label: str
     missing: int
     unpictured: bool
+    first: bool = False
 
     @property
     def labels(self) -> Labels:

@@ -1,6 +1,6 @@
 """Where a scene differs from the one before it: what is marked on a board while it is told."""
 
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator, Sequence
 from fractions import Fraction
 from typing import assert_never
 
@@ -23,8 +23,9 @@ MOST = 3
 def changes(before: Scene, after: Scene) -> tuple[Box, ...]:
     """Return where a scene differs from the one before: what came, went, moved or looks otherwise.
 
-    What is written counts only where nothing else differs, for it tells what is drawn. Nothing where the
-    scene before it was another picture, with no piece of this one.
+    What is written counts only where nothing else differs, for it tells what is drawn; but no mark cuts
+    through it. What went counts where nothing came in its place, and not where nothing is left there. Nothing
+    where the scene before it was another picture, with no piece of this one.
 
     >>> from dataclasses import replace
     >>> one = Piece("one", Box(Fraction(10), Fraction(10), Fraction(20), Fraction(8)), Look.FILLED)
@@ -46,7 +47,10 @@ def changes(before: Scene, after: Scene) -> tuple[Box, ...]:
     ]
     drawn = [piece for piece in differs if not isinstance(piece.shape, Words)]
     told = drawn if any(not isinstance(piece.shape, Stroke) for piece in drawn) else differs
-    places = _joined([_inside(_round(piece.shape), after) for piece in told])
+    came = [_round(piece.shape) for piece in told if piece.name in new]
+    seen = [piece for piece in told if piece.name in new or _is_missed(_round(piece.shape), came, after)]
+    written = [_round(piece.shape) for piece in after.pieces if isinstance(piece.shape, Words)]
+    places = _joined([_clear(_inside(_round(piece.shape), after), written, after) for piece in seen])
     if len(places) > MOST:
         whole = places[0]
         for place in places[1:]:
@@ -110,6 +114,33 @@ def _inside(box: Box, scene: Scene) -> Box:
     right = min(box.x + box.width, scene.width - Fraction(1, 2))
     bottom = min(box.y + box.height, scene.height - Fraction(1, 2))
     return Box(left, top, max(right - left, ROUND), max(bottom - top, ROUND))
+
+
+def _is_missed(went: Box, came: Sequence[Box], after: Scene) -> bool:
+    """Say whether the place of what went tells something: whence it came, or that something is empty now."""
+    if came:
+        return not _over(went, came)
+    return _over(went, [_round(piece.shape) for piece in after.pieces if not isinstance(piece.shape, Words)])
+
+
+def _over(one: Box, others: Iterable[Box]) -> bool:
+    """Say whether a box lies over one of the others, by more than the room round them."""
+    return any(
+        one.x + 2 * ROUND < other.x + other.width
+        and other.x + 2 * ROUND < one.x + one.width
+        and one.y + 2 * ROUND < other.y + other.height
+        and other.y + 2 * ROUND < one.y + one.height
+        for other in others
+    )
+
+
+def _clear(box: Box, written: Iterable[Box], scene: Scene) -> Box:
+    """Return a box so wide that no corner of it cuts through what is written on its edge."""
+    found = box
+    for words in written:
+        if _over(box, (words,)):
+            found = _both(found, _inside(words, scene))
+    return found
 
 
 def _joined(boxes: list[Box]) -> list[Box]:

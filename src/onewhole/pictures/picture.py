@@ -28,7 +28,7 @@ class PictureKind(Enum):
 class Picture:
     """``scenes[i]`` shows ``working.lines[i]``; neighbours may be the same scene. All are of one size.
 
-    ``still`` is the scene for a still picture, where that is not seen from the scenes; it may be of another size.
+    ``still`` is the scene for a still picture where none of these is it; it may be of another size.
     """
 
     kind: PictureKind

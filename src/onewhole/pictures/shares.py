@@ -174,7 +174,7 @@ class _SharesDrawing:
         return HEAD + self.pile + 2 * GAP + self.by * (self.row + GAP / 2)
 
     def alone(self, state: SharesState) -> "_SharesDrawing":
-        """Return it with no more room above than a state by itself needs: of what is given out there is none."""
+        """Return it with no more room above than a state by itself needs, and none once all is given out."""
         lines = max(_lines(column, _left(state, column.unit)) for column in self.columns)
         return replace(self, pile=min(self.pile, max(lines * self.tall, TALL)) if lines else Fraction(0))
 

@@ -173,7 +173,7 @@ def _rooms(seen: Page) -> Iterator[HigherThanPage]:
     with suppress(RoomError):
         for label, room in seen.worked.rooms.items():
             if not room.whole:
-                yield HigherThanPage(label, room.missing, room.unpictured)
+                yield HigherThanPage(label, room.missing, room.unpictured, room.first)
 
 
 def _standards(seen: Page) -> Iterator[OutsideStandard]:

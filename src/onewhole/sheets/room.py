@@ -70,6 +70,8 @@ ANSWER_MM = 30
 ROW_OF_NUMBERS_MM = 120
 #: Under the title of a page a working is begun only with room for so many lines; our own.
 LEAST_LINES = 3
+#: A room with this share of its lines ends with the first page, which would be empty without it; our own.
+MOST_OF_IT = Fraction(2, 3)
 #: So many parts of a product are not added in the head. Common practice, no source.
 MANY_PARTS = 3
 BOX_MM = 14
@@ -109,7 +111,8 @@ class Room:
     ``picture`` is the place to draw in, beside the frame where both fit and over it where not, or None.
     ``square_mm`` is the side of the squares that the frame is ruled in where the class works in columns: a
     square a digit, and ``lines`` rows of them; None for lines. Where all of it is higher than a page, the
-    picture is ``unpictured``, and ``missing`` lines are written on other paper.
+    picture is ``unpictured``, and ``missing`` lines are written on other paper; ``first`` says that they are
+    missing because of the title.
     """
 
     width_mm: Fraction
@@ -121,6 +124,7 @@ class Room:
     square_mm: Fraction | None = None
     missing: int = 0
     unpictured: bool = False
+    first: bool = False
 
     @property
     def whole(self) -> bool:
@@ -197,6 +201,19 @@ def room(worked: WorkedProblem, header: Header) -> Room:
         _refuse(problem, "high")
     left = high - TITLE_MM[header.print]
     return _on_a_page(found, most, high, high if left < LEAST_LINES * pitch else left)
+
+
+def on_first_page(found: Room, problem: Problem, header: Header) -> Room:
+    """Return the room of a first problem: no higher than what the title leaves, so that it stands under it.
+
+    One that keeps less than two thirds of its lines, with squares or with a picture stays as it is.
+    """
+    left = page_height(header) - _head(problem, header) - TITLE_MM[header.print]
+    lines = floor(left / found.pitch_mm)
+    if found.height_mm <= left or lines < MOST_OF_IT * found.lines or found.square_mm or found.picture:
+        return found
+    missing = found.missing + found.lines - lines
+    return replace(found, lines=lines, height_mm=lines * found.pitch_mm, missing=missing, first=True)
 
 
 def _on_a_page(found: Room, wide: Fraction, high: Fraction, left: Fraction) -> Room:

@@ -10,7 +10,7 @@ from onewhole.problems.standard_code import standard_code
 from onewhole.problems.worked import WorkedProblem
 from onewhole.sheets.document import Sheet
 from onewhole.sheets.header import Header
-from onewhole.sheets.room import Room, column_width, room
+from onewhole.sheets.room import Room, column_width, on_first_page, room
 from onewhole.working.form import FormWanted
 from onewhole.working.taught import AsTaught
 
@@ -52,7 +52,10 @@ class WorkedSheet:
     @cached_property
     def rooms(self) -> Mapping[str, Room]:
         """Return the room that each problem needs, by its label. Raises RoomError."""
-        return MappingProxyType({one.label: room(one, self.header) for one in self.problems})
+        found = {one.label: room(one, self.header) for one in self.problems}
+        for first in self.problems[:1]:
+            found[first.label] = on_first_page(found[first.label], first.problem, self.header)
+        return MappingProxyType(found)
 
     @cached_property
     def standards(self) -> Mapping[str, str]:

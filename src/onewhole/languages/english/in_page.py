@@ -27,6 +27,7 @@ from onewhole.sentences.node import Label, Said, Typed
 from onewhole.sentences.sentence import Sentences
 
 _HIGH = "needs more room than a page"
+_HIGHER_THAN_FIRST = "needs more room than there is under the title"
 
 
 def found_in_page(found: PageFinding) -> Sentences:
@@ -58,8 +59,9 @@ def found_in_page(found: PageFinding) -> Sentences:
         case NumbersUntold(label, numbers):
             missing = listed([(Said(number),) for number in numbers])
             return told("the words of problem", Label(label), "do not tell", missing)
-        case HigherThanPage(label, missing, unpictured):
-            return told("problem", Label(label), _HIGH, _left_out(missing, unpictured))
+        case HigherThanPage(label, missing, unpictured, first):
+            high = _HIGHER_THAN_FIRST if first else _HIGH
+            return told("problem", Label(label), high, _left_out(missing, unpictured))
         case OutsideStandard(code):
             return rule(code)
         case _:
@@ -96,6 +98,8 @@ def page_mended(found: PageFinding) -> Sentences:
             return told("see that the words and the problem before the bar have the same numbers")
         case HigherThanPage(missing=0):
             return told("let it be drawn on other paper")
+        case HigherThanPage(first=True):
+            return told("put a shorter problem first, or let the rest be written on other paper")
         case HigherThanPage():
             return told("let the rest be written on other paper, or use smaller numbers or fewer of them")
         case OutsideStandard(code):

@@ -187,7 +187,8 @@ def named(top: Part, bottom: int) -> bool:
         return True
     if bottom < 2 or bottom > HUNDRED:
         return False
-    return bottom <= 2 * TEN or bottom % TEN == 0 or not isinstance(top, int) or top < HUNDRED or top % HUNDRED > 0
+    full = isinstance(top, int) and top >= HUNDRED and top % HUNDRED == 0
+    return bottom <= 2 * TEN or bottom % TEN == 0 or not full
 
 
 def _part(count: Part) -> str:
