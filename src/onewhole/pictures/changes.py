@@ -4,6 +4,8 @@ from collections.abc import Iterable, Iterator, Sequence
 from fractions import Fraction
 from typing import assert_never
 
+from onewhole.number.digits import in_digits, named_places
+from onewhole.number.ladder import Style
 from onewhole.number.quantity import Quantity
 from onewhole.pictures.caption import Caption, Count, Groups
 from onewhole.pictures.labels import DIGITS, across
@@ -12,10 +14,14 @@ from onewhole.statements.gap import Hole, type_hole
 
 #: A mark stands so far outside what it marks; what lies closer together than that has one mark.
 ROUND, NEAR = Fraction(3, 2), Fraction(4)
+#: The boxes round a mark and a number may overlap so far.
+CLEAR = Fraction(1, 2)
 #: An arm of a mark's corner.
 ARM = Fraction(4)
 #: Half the width of a count with its unit, in heights of its digits, roughly.
 COUNTED = Fraction(4)
+#: The width of a place with its count, such as 11 tenths, in heights of its digits, roughly.
+WORD = Fraction(13, 2)
 #: More marks than this say nothing: then one stands round all of them.
 MOST = 3
 
@@ -92,6 +98,8 @@ def _round(shape: Shape) -> Box:
 def _half(caption: Caption | type_hole | Groups) -> Fraction:
     """Return about half the width of what is written, in heights of its digits."""
     match caption:
+        case Quantity() if caption.ladder.style in {Style.PLACES, Style.DECIMAL} and not in_digits(caption):
+            return WORD * len(named_places(caption)) / 2
         case Quantity():
             return across(caption) / DIGITS / 2
         case Count():
@@ -123,13 +131,13 @@ def _is_missed(went: Box, came: Sequence[Box], after: Scene) -> bool:
     return _over(went, [_round(piece.shape) for piece in after.pieces if not isinstance(piece.shape, Words)])
 
 
-def _over(one: Box, others: Iterable[Box]) -> bool:
-    """Say whether a box lies over one of the others, by more than the room round them."""
+def _over(one: Box, others: Iterable[Box], least: Fraction = 2 * ROUND) -> bool:
+    """Say whether a box lies over one of the others, by more than the room round both or ``least``."""
     return any(
-        one.x + 2 * ROUND < other.x + other.width
-        and other.x + 2 * ROUND < one.x + one.width
-        and one.y + 2 * ROUND < other.y + other.height
-        and other.y + 2 * ROUND < one.y + one.height
+        one.x + least < other.x + other.width
+        and other.x + least < one.x + one.width
+        and one.y + least < other.y + other.height
+        and other.y + least < one.y + one.height
         for other in others
     )
 
@@ -138,7 +146,7 @@ def _clear(box: Box, written: Iterable[Box], scene: Scene) -> Box:
     """Return a box so wide that no corner of it cuts through what is written on its edge."""
     found = box
     for words in written:
-        if _over(box, (words,)):
+        if _over(box, (words,), CLEAR):
             found = _both(found, _inside(words, scene))
     return found
 
