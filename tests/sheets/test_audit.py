@@ -42,6 +42,18 @@ def test_findings(text: str, key: str, labels: tuple[str, ...]) -> None:
     assert (key, labels) in found(text)
 
 
+@pytest.mark.parametrize(
+    "text",
+    [
+        "1. 18 / 6 + 4 x (5 - 2)\n2. 3 x (20 + 7)\n3. 4 + 3 x 7",
+        "1. plot 1/4: 2, 3/4: 3; total\n2. plot 1/4: 2, 3/4: 3; spread",
+    ],
+)
+def test_several_steps_and_line_plots_are_no_page_on_regrouping(text: str) -> None:
+    """Nothing is advised of regrouping where the page is about something else."""
+    assert "K11" not in dict(found(text))
+
+
 def test_an_evening_is_a_budget_too() -> None:
     """Thirty regrouping problems are more than ten minutes a grade."""
     page = "\n".join(f"{at}. {at} 1/8 - {at - 1} 6/8" for at in range(1, 30))

@@ -15,7 +15,7 @@ from onewhole.number.ladder import Style
 from onewhole.number.quantity import Quantity
 from onewhole.number.unit import Kind
 from onewhole.problems.answer import answer
-from onewhole.problems.needs import Needs, Operation, runs_below_zero
+from onewhole.problems.needs import REGROUPED, Needs, Operation, runs_below_zero
 from onewhole.problems.numbers import numbers_of
 from onewhole.problems.problem import Problem
 from onewhole.problems.standard_code import standard_code
@@ -280,9 +280,15 @@ def _form_demanded(sheet: Sheet, _: Mapping[str, Needs]) -> bool:
 
 
 def _one_kind_only(_: Sheet, seen: Mapping[str, Needs]) -> bool:
-    """Say whether the sums and differences of a page all need regrouping, or none does."""
+    """Say whether the sums and differences of a page all need regrouping, or none does.
+
+    Line plots and several steps are about something else.
+    """
+    other = {Operation.MULTIPLY, Operation.DIVIDE, Operation.READ}
     worked = [
-        one.regrouping for one in seen.values() if {Operation.ADD, Operation.SUBTRACT} & set(one.operations)
+        one.regrouping
+        for one in seen.values()
+        if REGROUPED & set(one.operations) and not other & set(one.operations)
     ]
     return len(worked) > 1 and len(set(worked)) == 1
 
