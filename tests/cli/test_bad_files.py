@@ -4,9 +4,18 @@ from pathlib import Path
 
 import pytest
 
-from tests.kit.terminal import Terminal
+from tests.kit.terminal import Shown, Terminal
 
 READ_SHEETS = ["audit", "print"]
+
+
+def refused_at(shown: Shown, what: str, where: str) -> None:
+    """What is wrong, its place and the next thing to do are told, and nothing else."""
+    assert (shown.code, shown.out) == (2, "")
+    lines = shown.err.splitlines()
+    assert lines[0].startswith(what)
+    assert lines[1] == f"  where: {where}"
+    assert lines[2].startswith("  next:  ")
 
 
 @pytest.mark.parametrize("verb", READ_SHEETS)
@@ -27,11 +36,7 @@ def test_a_sheet_that_cannot_be_read(
     path = tmp_path / "monday.txt"
     path.write_bytes(content)
     shown = onewhole(verb, path, *(["--to", tmp_path / "out"] if verb == "print" else []))
-    assert (shown.code, shown.out) == (2, "")
-    lines = shown.err.splitlines()
-    assert lines[0].startswith(what)
-    assert lines[1] == f"  where: {path}{where}"
-    assert lines[2].startswith("  next:  ")
+    refused_at(shown, what, f"{path}{where}")
     assert path.read_bytes() == content
     assert list(tmp_path.iterdir()) == [path]
 
@@ -78,11 +83,7 @@ def test_answers_that_cannot_be_used(
     path.write_bytes(content)
     for verb in ("mark", "plan"):
         shown = onewhole(verb, sheet, path, *(["--to", tmp_path / "out"] if verb == "plan" else []))
-        assert (shown.code, shown.out) == (2, "")
-        lines = shown.err.splitlines()
-        assert lines[0].startswith(what)
-        assert lines[1] == f"  where: {path}{where}"
-        assert lines[2].startswith("  next:  ")
+        refused_at(shown, what, f"{path}{where}")
     assert path.read_bytes() == content
     assert not (tmp_path / "out").exists()
 

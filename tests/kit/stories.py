@@ -3,11 +3,12 @@
 from collections import defaultdict
 from collections.abc import Iterable
 from dataclasses import replace
+from functools import lru_cache
 from itertools import cycle
 
 from hypothesis import strategies as st
 
-from onewhole.languages.class_words import OwnStory
+from onewhole.languages.class_words import ClassWords, OwnStory
 from onewhole.languages.english.words import words_for
 from onewhole.notations.text import text
 from onewhole.number.digits import in_digits
@@ -16,7 +17,7 @@ from onewhole.number.quantity import Quantity
 from onewhole.number.unit import Kind
 from onewhole.problems.story_asks import asked
 from onewhole.problems.story_structure import Structure
-from onewhole.sheets.stories import Story
+from onewhole.sheets.stories import Story, story
 from onewhole.statements.expression import value
 from onewhole.statements.line_plot import PlotQuestion
 from onewhole.statements.reading import read_statement
@@ -239,12 +240,26 @@ EVERY = (
 )
 
 TRAIL = replace(words_for("trail mile"), story=OwnStory("the trail club", "walks"))
+#: More seeds than there are ways to tell one statement.
+SEEDS = 12
 WORDS = (
     words_for("strip of kite paper"),
     words_for("strip"),
     words_for("orange"),
     TRAIL,
 )
+
+
+@lru_cache(maxsize=8192)
+def every(typed: str, words: ClassWords | None = None) -> tuple[Story, ...]:
+    """All the stories that can be told about a statement: seeds go through them and begin again."""
+    found: list[Story] = []
+    for seed in range(SEEDS):
+        told = story(read_statement(typed), seed=seed, words=words)
+        if told in found:
+            break
+        found.append(told)
+    return tuple(found)
 
 
 def to_be_told(statement: Statement) -> tuple[Quantity, ...]:

@@ -2,7 +2,6 @@
 
 import re
 from collections import Counter, defaultdict
-from functools import lru_cache
 
 import pytest
 from hypothesis import given
@@ -30,7 +29,7 @@ from onewhole.sheets.writing import write_sheet
 from onewhole.statements.line_plot import PlotQuestion
 from onewhole.statements.reading import read_quantity, read_statement
 from onewhole.statements.statement import Statement, meaning
-from tests.kit.stories import EVERY, TOLD, TRAIL, WORDS, grouped, tellable
+from tests.kit.stories import EVERY, TOLD, TRAIL, WORDS, every, grouped, tellable
 
 UNIT = rf"(?:{'|'.join(measure_name(unit, count) for unit in MEASURES for count in (2, 1))})"
 FIGURE = r"(?:\d{1,3}(?:,\d{3})+|\d+)"
@@ -39,7 +38,6 @@ AMOUNT = re.compile(
     rf"{CLOCK}|\$\d+(?:\.\d\d)?|(?:{FIGURE} {UNIT}\b ?)+"
     rf"|{FIGURE}(?:\.\d+)?(?: {FIGURE}/{FIGURE}|/{FIGURE})?(?:(?: of an?)? {UNIT}\b)?"
 )
-MOST = max(sum(one.asks is frame.asks and one.kind is frame.kind for one in FRAMES) for frame in FRAMES)
 
 #: The statement that stands behind each unknown, written from the two amounts in the order of the words.
 READ_BACK = {
@@ -91,18 +89,6 @@ WANTED = re.compile(
 COUNTED = r"kites?|tails?|pupils?|meetings?|pitchers?|times?|ropes?|bags?|books?|rows?|squares?|chairs?"
 COUNTED += r"|groups?"
 BARE = re.compile(rf" (?:{COUNTED}|of its|of what|as wide|as long)\b")
-
-
-@lru_cache(maxsize=4096)
-def every(typed: str, words: ClassWords | None = None) -> tuple[Story, ...]:
-    """All the stories that can be told about a statement: seeds go through them and begin again."""
-    found: list[Story] = []
-    for seed in range(MOST):
-        told = story(read_statement(typed), seed=seed, words=words)
-        if told in found:
-            break
-        found.append(told)
-    return tuple(found)
 
 
 def written(told: Story) -> list[str]:

@@ -1,6 +1,6 @@
 """SVG: a scene as a drawing that stands by itself, in a browser and on paper, with its words."""
 
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterable, Iterator, Mapping
 from fractions import Fraction
 from typing import assert_never
 from xml.etree.ElementTree import Element, SubElement, tostring
@@ -63,19 +63,17 @@ def svg(scene: Scene, words: ClassWords, *, grid: bool = True) -> str:
 
 def labelled(width: Fraction, height: Fraction, label: str) -> Element:
     """Return an empty image so wide and high in millimetres, with what it shows as its title and label."""
-    page = Element(
-        "svg",
-        {
-            "xmlns": NAMESPACE,
-            "viewBox": f"0 0 {mm(width)} {mm(height)}",
-            "width": f"{mm(width)}mm",
-            "height": f"{mm(height)}mm",
-            "role": "img",
-            "aria-label": label,
-        },
-    )
+    page = image(width, height, {"aria-label": label})
     SubElement(page, "title").text = label
     return page
+
+
+def image(width: Fraction, height: Fraction, more: Mapping[str, str]) -> Element:
+    """Return an empty image so wide and high in millimetres, with more attributes."""
+    size = {"width": f"{mm(width)}mm", "height": f"{mm(height)}mm"}
+    return Element(
+        "svg", {"xmlns": NAMESPACE, "viewBox": f"0 0 {mm(width)} {mm(height)}", **size, "role": "img", **more}
+    )
 
 
 def draw(into: Element, scene: Scene, words: ClassWords) -> None:

@@ -6,7 +6,7 @@ from functools import lru_cache
 from xml.etree.ElementTree import Element, SubElement
 
 from onewhole.notations.pencil import APART, FAINT, GRID, HATCH, INK, LINE, PAPER, SQUARE
-from onewhole.notations.svg import NAMESPACE, mm
+from onewhole.notations.svg import image, mm
 
 #: The size of ordinary letters, in millimetres.
 LETTERS = Fraction(33, 10)
@@ -20,18 +20,7 @@ def squared_page(
 
     ``name`` is its class, and begins the ids of title and description. Without ``grid`` the paper is blank.
     """
-    page = Element(
-        "svg",
-        {
-            "xmlns": NAMESPACE,
-            "viewBox": f"0 0 {mm(width)} {mm(height)}",
-            "width": f"{mm(width)}mm",
-            "height": f"{mm(height)}mm",
-            "role": "img",
-            "class": name,
-            "aria-labelledby": f"{name}-title {name}-told",
-        },
-    )
+    page = image(width, height, {"class": name, "aria-labelledby": f"{name}-title {name}-told"})
     SubElement(page, "title", {"id": f"{name}-title"}).text = title
     SubElement(page, "desc", {"id": f"{name}-told"}).text = told
     SubElement(page, "rect", {"width": mm(width), "height": mm(height), "fill": PAPER})

@@ -3,7 +3,6 @@
 from collections import Counter, defaultdict
 from collections.abc import Iterator
 from dataclasses import replace
-from functools import lru_cache
 
 import pytest
 
@@ -20,26 +19,11 @@ from onewhole.problems.story_frame import StoryFrame
 from onewhole.problems.story_question import Asks
 from onewhole.problems.story_structure import Structure
 from onewhole.sheets.reading_level import ReadingFormula, reading_level
-from onewhole.sheets.stories import Story, story
 from onewhole.sheets.told_numbers import untold
 from onewhole.statements.reading import read_statement
-from tests.kit.stories import EVERY, TOLD, grouped, to_be_told
+from tests.kit.stories import EVERY, TOLD, every, grouped, to_be_told
 
 WALKS = replace(read_whole("un kilómetro de sendero"), story=OwnStory("el club de caminatas", "recorre"))
-#: More seeds than there are ways to tell one statement.
-SEEDS = 12
-
-
-@lru_cache(maxsize=4096)
-def every(typed: str, words: ClassWords) -> tuple[Story, ...]:
-    """All the stories that can be told about a statement."""
-    found: list[Story] = []
-    for seed in range(SEEDS):
-        told = story(read_statement(typed), seed=seed, words=words)
-        if told in found:
-            break
-        found.append(told)
-    return tuple(found)
 
 
 def written(number: Quantity) -> Iterator[str]:
