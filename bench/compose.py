@@ -17,13 +17,13 @@ import random
 import subprocess
 import sys
 from collections.abc import Callable, Iterator
-from dataclasses import replace
 from functools import partial
 from resource import RUSAGE_CHILDREN, getrusage
 from statistics import median
 from time import perf_counter
 
 from measuring import process_megabytes
+from msgspec.structs import replace
 
 from onewhole.desk.page.compose import compose
 from onewhole.findings.wished_skill import LIKE, WishedSkill

@@ -13,7 +13,6 @@ import os
 import resource
 import sys
 from collections.abc import Callable
-from dataclasses import replace
 from importlib.metadata import distribution
 from io import BytesIO
 from pathlib import Path
@@ -21,6 +20,7 @@ from tempfile import TemporaryDirectory
 from time import perf_counter
 
 from measuring import process_megabytes
+from msgspec.structs import replace
 from PIL import Image
 
 import onewhole.presses.paper

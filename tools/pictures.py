@@ -4,11 +4,11 @@ Each is the first page of a PDF, 800 pixels wide, in few colours so that the fil
 """
 
 import datetime as dt
-from dataclasses import replace
 from io import BytesIO
 from pathlib import Path
 
 import pypdfium2
+from msgspec.structs import replace
 from PIL import Image, ImageOps
 
 from onewhole.desk.marking.mark import mark_files

@@ -5,9 +5,10 @@ is as long as it is drawn, and a rectangle as large.
 """
 
 from collections import Counter
-from dataclasses import replace
 from fractions import Fraction
 from itertools import chain
+
+from msgspec.structs import replace
 
 from onewhole.number.quantity import Quantity, whole
 from onewhole.pictures.choosing import chosen, picture

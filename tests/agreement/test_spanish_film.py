@@ -6,10 +6,10 @@ one in two. A sentence that no pattern reads is a failure, as is one that is not
 
 from collections import Counter
 from collections.abc import Iterator
-from dataclasses import replace
 from itertools import islice
 
 import pytest
+from msgspec.structs import replace
 
 from onewhole.languages.class_words import ClassWords
 from onewhole.languages.spanish.words import read_whole

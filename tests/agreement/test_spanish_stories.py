@@ -8,10 +8,10 @@ import random
 import re
 from collections import Counter
 from collections.abc import Iterator
-from dataclasses import replace
 from fractions import Fraction
 
 import pytest
+from msgspec.structs import replace
 
 from onewhole.errors import OnewholeError
 from onewhole.languages.class_words import ClassWords, OwnStory

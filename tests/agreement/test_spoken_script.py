@@ -10,11 +10,11 @@ import os
 import random
 from collections import Counter
 from collections.abc import Iterable
-from dataclasses import replace
 from functools import cache
 from itertools import islice
 
 import pytest
+from msgspec.structs import replace
 
 from onewhole.languages.class_words import ClassWords
 from onewhole.misconceptions.catalogue import shows

@@ -1,10 +1,10 @@
 """Papers from photos in a browser: dropped on Marking, looked at by keys alone, checked to the last one."""
 
 from collections.abc import Iterator
-from dataclasses import replace
 from pathlib import Path
 
 import pytest
+from msgspec.structs import replace
 from playwright.sync_api import Browser, FilePayload, Page, expect
 
 from onewhole.desk.classes.class_records import set_night, start_room

@@ -1,8 +1,9 @@
 """A film of three chapters, made by hand: opening, one problem with a picture, closing; 15 seconds."""
 
 from collections.abc import Iterator
-from dataclasses import replace
 from fractions import Fraction
+
+from msgspec.structs import replace
 
 from onewhole.languages.class_words import ClassWords
 from onewhole.pictures.scene import Box, Look, Piece, Scene

@@ -1,7 +1,9 @@
 """A store with a class, two pupils, a sheet and a night, for the tests of the store."""
 
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from datetime import UTC, date, datetime, timedelta
+
+from msgspec.structs import replace
 
 from onewhole.findings.attendance import PageWord, PaperWord
 from onewhole.findings.own_page import OwnPage

@@ -7,8 +7,9 @@ sentence was made, then find it true of the problem or not. A sentence with no p
 
 import re
 from collections.abc import Callable
-from dataclasses import replace
 from fractions import Fraction
+
+from msgspec.structs import replace
 
 from onewhole.languages.english.tongue import ENGLISH
 from onewhole.number.quantity import Quantity

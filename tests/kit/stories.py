@@ -2,11 +2,11 @@
 
 from collections import defaultdict
 from collections.abc import Iterable
-from dataclasses import replace
 from functools import lru_cache
 from itertools import cycle
 
 from hypothesis import strategies as st
+from msgspec.structs import replace
 
 from onewhole.languages.class_words import ClassWords, OwnStory
 from onewhole.languages.english.words import words_for

@@ -3,9 +3,10 @@
 import gc
 import json
 import shutil
-from dataclasses import replace
 from pathlib import Path
 from types import FrameType
+
+from msgspec.structs import replace
 
 from onewhole.desk.classes.class_records import set_night
 from onewhole.desk.keep.backups import back_up_daily, backups_folder

@@ -1,9 +1,9 @@
 """Where a scene differs from the one before it, and the marks that are drawn there."""
 
-from dataclasses import replace
 from fractions import Fraction
 
 import pytest
+from msgspec.structs import replace
 
 from onewhole.number.quantity import whole
 from onewhole.number.unit import ONE

@@ -1,9 +1,9 @@
 """What stands between two scenes."""
 
-from dataclasses import replace
 from fractions import Fraction
 
 import pytest
+from msgspec.structs import replace
 
 from onewhole.number.quantity import whole
 from onewhole.pictures.scene import Box, Hop, Look, Piece, Scene, Shape, Stroke, Wedge, Words

@@ -1,10 +1,10 @@
 from collections.abc import Iterator
-from dataclasses import replace
 from fractions import Fraction
 from itertools import pairwise
 
 import numpy as np
 import pytest
+from msgspec.structs import replace
 
 from onewhole.errors import Fault
 from onewhole.pictures.changes import changes

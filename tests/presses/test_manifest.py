@@ -1,9 +1,9 @@
 """The list of a folder of pages: what stays of a former one, and what is no list at all."""
 
-from dataclasses import replace
 from pathlib import Path
 
 import pytest
+from msgspec.structs import replace
 
 from onewhole.presses.manifest import (
     LARGEST,

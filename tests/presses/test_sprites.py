@@ -1,6 +1,5 @@
-from dataclasses import replace
-
 import numpy as np
+from msgspec.structs import replace
 
 from onewhole.presses.sprites import Sprite, sprites
 from onewhole.statements.reading import read_expression

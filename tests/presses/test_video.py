@@ -1,4 +1,4 @@
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from fractions import Fraction
 from io import BytesIO
 from pathlib import Path
@@ -7,6 +7,7 @@ import av
 import numpy as np
 import pytest
 from av.stream import Disposition
+from msgspec.structs import replace
 from PIL import Image
 
 from onewhole.notations.sentences.text import sentence_text

@@ -1,10 +1,10 @@
 """Parallel problems keep the structure and change the numbers."""
 
-from dataclasses import replace
 from itertools import combinations, islice
 from math import lcm
 
 import pytest
+from msgspec.structs import replace
 
 from onewhole.notations.text import text
 from onewhole.number.quantity import Quantity

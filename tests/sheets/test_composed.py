@@ -1,7 +1,7 @@
-from dataclasses import replace
 from fractions import Fraction
 
 import pytest
+from msgspec.structs import replace
 
 from onewhole.errors import Fault
 from onewhole.sheets.candidates import LikePair

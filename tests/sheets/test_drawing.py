@@ -1,6 +1,6 @@
 """Problems drawn by the seed."""
 
-from dataclasses import replace
+from msgspec.structs import replace
 
 from onewhole.findings.wished_skill import WishedSkill
 from onewhole.misconceptions.catalogue import shows

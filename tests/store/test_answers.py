@@ -1,9 +1,9 @@
 """Answers: exactly as they were typed, with their history."""
 
-from dataclasses import replace
 from datetime import timedelta
 
 import pytest
+from msgspec.structs import replace
 
 from onewhole.store.answers import (
     KeptAnswer,

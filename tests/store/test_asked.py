@@ -1,8 +1,7 @@
 """Rows of talks: added, taken back by a row more, gone with the pupil."""
 
-from dataclasses import replace
-
 import pytest
+from msgspec.structs import replace
 
 from onewhole.store.asked import KeptAsked, asked_rows, keep_asked, standing_asked
 from onewhole.store.cache_inputs import cache_inputs_of

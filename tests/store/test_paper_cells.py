@@ -1,8 +1,7 @@
 """Cells of papers are kept with their pictures, changed, and taken away."""
 
-from dataclasses import replace
-
 import pytest
+from msgspec.structs import replace
 
 from onewhole.marking.paper.verdict import PaperVerdict
 from onewhole.store.opening import Store

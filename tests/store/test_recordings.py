@@ -1,8 +1,7 @@
 """The teacher's own voice is kept byte for byte, part by part."""
 
-from dataclasses import replace
-
 import pytest
+from msgspec.structs import replace
 
 from onewhole.store.opening import Store
 from onewhole.store.recordings import (

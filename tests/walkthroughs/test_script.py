@@ -1,10 +1,10 @@
 """The script of a night: its chapters, how fully each is told, and what happens on the board."""
 
 from collections import Counter
-from dataclasses import replace
 from fractions import Fraction
 
 import pytest
+from msgspec.structs import replace
 
 from onewhole.languages.class_words import ClassWords
 from onewhole.languages.english.reasons import reason_told

@@ -1,9 +1,9 @@
 """A film told in a second language: the same steps at the same times, each sentence on whole frames."""
 
-from dataclasses import replace
 from itertools import pairwise
 
 import pytest
+from msgspec.structs import replace
 
 from onewhole.languages.class_words import ClassWords
 from onewhole.languages.english.words import words_for

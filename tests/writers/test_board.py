@@ -1,7 +1,7 @@
 import json
-from dataclasses import replace
 
 import pytest
+from msgspec.structs import replace
 
 from onewhole.errors import Fault
 from onewhole.statements.reading import read_expression

@@ -1,13 +1,13 @@
 """Captions and chapters, read back by a library for such files."""
 
 import re
-from dataclasses import replace
 from fractions import Fraction
 from itertools import pairwise
 
 import webvtt
 from hypothesis import given
 from hypothesis import strategies as st
+from msgspec.structs import replace
 
 from onewhole.notations.sentences.text import sentence_text
 from onewhole.sentences.sentence import End, Sentence

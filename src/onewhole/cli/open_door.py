@@ -9,13 +9,13 @@ import os
 import sys
 from collections.abc import Callable, Iterator, Mapping
 from contextlib import contextmanager, suppress
-from dataclasses import dataclass
 from hashlib import sha256
 from html import escape
 from pathlib import Path
 from stat import S_ISREG
 
 import msgspec
+from msgspec import Struct
 
 from onewhole.cli.data_folder import data_folder, made_private
 
@@ -40,8 +40,7 @@ class DoorNote(msgspec.Struct, frozen=True):
     address: str
 
 
-@dataclass(frozen=True, slots=True)
-class DoorPlace:
+class DoorPlace(Struct, frozen=True):
     """Where the door on one file of a class is noted."""
 
     note: Path

@@ -1,15 +1,15 @@
 """What one click does to a page, and what it did: closed families."""
 
-from dataclasses import dataclass
 from enum import Enum, auto
+
+from msgspec import Struct
 
 from onewhole.statements.statement import Statement
 
 Labels = tuple[str, ...]
 
 
-@dataclass(frozen=True, slots=True)
-class SettingLine:
+class SettingLine(Struct, frozen=True):
     """A line of a sheet's header: the name of a setting, and what is typed behind it."""
 
     name: str
@@ -34,29 +34,25 @@ class Help(Enum):
     CHOOSE_NUMBERS = auto()
 
 
-@dataclass(frozen=True, slots=True)
-class AddProblem:
+class AddProblem(Struct, frozen=True):
     """One problem more."""
 
     asked: Statement
 
 
-@dataclass(frozen=True, slots=True)
-class LeaveOut:
+class LeaveOut(Struct, frozen=True):
     """Some problems fewer."""
 
     labels: Labels
 
 
-@dataclass(frozen=True, slots=True)
-class NewNumbers:
+class NewNumbers(Struct, frozen=True):
     """Numbers for these problems that make none of them a twin."""
 
     labels: Labels
 
 
-@dataclass(frozen=True, slots=True)
-class AskInstead:
+class AskInstead(Struct, frozen=True):
     """Other problems under some labels."""
 
     asked: tuple[tuple[str, Statement], ...]
@@ -67,35 +63,30 @@ class AskInstead:
         return tuple(label for label, _ in self.asked)
 
 
-@dataclass(frozen=True, slots=True)
-class WithoutWords:
+class WithoutWords(Struct, frozen=True):
     """Word problems asked without their words."""
 
     labels: Labels
 
 
-@dataclass(frozen=True, slots=True)
-class AsStory:
+class AsStory(Struct, frozen=True):
     """Problems told in words; ``anew``: in other words than they have."""
 
     labels: Labels
     anew: bool = False
 
 
-@dataclass(frozen=True, slots=True)
-class EasyToHard:
+class EasyToHard(Struct, frozen=True):
     """The page put in order."""
 
 
-@dataclass(frozen=True, slots=True)
-class SetTo:
+class SetTo(Struct, frozen=True):
     """Lines of the header."""
 
     lines: tuple[SettingLine, ...]
 
 
-@dataclass(frozen=True, slots=True)
-class TellAs:
+class TellAs(Struct, frozen=True):
     """A story and what it asks: both become a word problem. It stood on a line (from 1) as ``seen``."""
 
     line: int
@@ -113,8 +104,7 @@ class LineUse(Enum):
     SPLIT = "split"
 
 
-@dataclass(frozen=True, slots=True)
-class UseLine:
+class UseLine(Struct, frozen=True):
     """A line as what it is meant as. It stood in a place (from 1) as ``seen``."""
 
     line: int
@@ -122,8 +112,7 @@ class UseLine:
     use: LineUse
 
 
-@dataclass(frozen=True, slots=True)
-class GoTo:
+class GoTo(Struct, frozen=True):
     """Nothing is changed: it leads to a problem (None: to the page), where only the teacher can help."""
 
     label: str | None
@@ -146,16 +135,14 @@ Click = (
 )
 
 
-@dataclass(frozen=True, slots=True)
-class NewlyNumbered:
+class NewlyNumbered(Struct, frozen=True):
     """Some problems ask something new; for those ``left`` there were no other numbers."""
 
     asked: tuple[tuple[str, Statement], ...]
     left: Labels
 
 
-@dataclass(frozen=True, slots=True)
-class NoOtherNumbers:
+class NoOtherNumbers(Struct, frozen=True):
     """There were no other numbers for any of these: they are left out."""
 
     labels: Labels

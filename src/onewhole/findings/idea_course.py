@@ -1,11 +1,11 @@
 """How an idea went over the nights of one pupil: a closed family, for the teacher's eyes."""
 
-from dataclasses import dataclass
 from datetime import date
 
+from msgspec import Struct
 
-@dataclass(frozen=True, slots=True)
-class HeldSince:
+
+class HeldSince(Struct, frozen=True):
     """Answers fit since a night, and on ``shown`` of the last ``of`` nights that could show it."""
 
     on: date
@@ -13,8 +13,7 @@ class HeldSince:
     of: int
 
 
-@dataclass(frozen=True, slots=True)
-class GoneSince:
+class GoneSince(Struct, frozen=True):
     """It was found, and the answers of this night withdrew it."""
 
     on: date

@@ -1,9 +1,10 @@
 """What an audit finds in a page: a closed family. ``labels`` are its problems; none means the whole page."""
 
-from dataclasses import dataclass
 from enum import Enum
 from fractions import Fraction
 from typing import assert_never
+
+from msgspec import Struct
 
 from onewhole.findings.searched import Searched
 from onewhole.findings.standard import StandardCode
@@ -20,15 +21,13 @@ class Severity(Enum):
     ADVICE = "advice"
 
 
-@dataclass(frozen=True, slots=True)
-class Twins:
+class Twins(Struct, frozen=True):
     """These problems ask the same thing with the same differences of numbers."""
 
     labels: Labels
 
 
-@dataclass(frozen=True, slots=True)
-class OverBudget:
+class OverBudget(Struct, frozen=True):
     """The page takes longer than the teacher set; ``enough`` would do, where a budget can be so large."""
 
     minutes: Fraction
@@ -41,8 +40,7 @@ class OverBudget:
         return ()
 
 
-@dataclass(frozen=True, slots=True)
-class OverEvening:
+class OverEvening(Struct, frozen=True):
     """The page takes longer than an evening's homework in its grade."""
 
     minutes: Fraction
@@ -54,8 +52,7 @@ class OverEvening:
         return ()
 
 
-@dataclass(frozen=True, slots=True)
-class Alike:
+class Alike(Struct, frozen=True):
     """The page cannot tell these patterns apart: on its problems they write the same.
 
     ``telling`` is a problem that tells them apart. Where there is none, ``tried`` problems that tell most
@@ -69,8 +66,7 @@ class Alike:
     searched: tuple[Searched, ...]
 
 
-@dataclass(frozen=True, slots=True)
-class RightByLuck:
+class RightByLuck(Struct, frozen=True):
     """A pattern gives the right answer wherever it could show; ``showing`` is a problem that shows it."""
 
     pattern: str
@@ -78,8 +74,7 @@ class RightByLuck:
     showing: Statement | None
 
 
-@dataclass(frozen=True, slots=True)
-class FallsBack:
+class FallsBack(Struct, frozen=True):
     """A problem of so many points stands right after one with more."""
 
     before: str
@@ -93,8 +88,7 @@ class FallsBack:
         return self.before, self.after
 
 
-@dataclass(frozen=True, slots=True)
-class HardToRead:
+class HardToRead(Struct, frozen=True):
     """The words of a problem read at a grade above the one aimed at."""
 
     label: str
@@ -107,8 +101,7 @@ class HardToRead:
         return (self.label,)
 
 
-@dataclass(frozen=True, slots=True)
-class NumbersUntold:
+class NumbersUntold(Struct, frozen=True):
     """The words of a problem do not tell these numbers of it."""
 
     label: str
@@ -120,8 +113,7 @@ class NumbersUntold:
         return (self.label,)
 
 
-@dataclass(frozen=True, slots=True)
-class HigherThanPage:
+class HigherThanPage(Struct, frozen=True):
     """A problem needs more room than a page has, or than the ``first`` page has under its title.
 
     ``missing`` lines of its working are written on other paper, and where it is ``unpictured``, nothing is
@@ -139,8 +131,7 @@ class HigherThanPage:
         return (self.label,)
 
 
-@dataclass(frozen=True, slots=True)
-class OutsideStandard:
+class OutsideStandard(Struct, frozen=True):
     """A standard that the page, or some of its problems, does not meet, or that is good to know."""
 
     code: StandardCode

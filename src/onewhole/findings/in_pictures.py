@@ -4,8 +4,9 @@
 Nothing found in one picture is in the way of another.
 """
 
-from dataclasses import dataclass
 from enum import Enum
+
+from msgspec import Struct
 
 
 class Unread(Enum):
@@ -24,8 +25,7 @@ class Unread(Enum):
     EFFORT = "effort"
 
 
-@dataclass(frozen=True, slots=True)
-class PictureUnread:
+class PictureUnread(Struct, frozen=True):
     """Nothing was taken from this picture; ``most`` is the limit that it goes over, or 0."""
 
     picture: str
@@ -33,8 +33,7 @@ class PictureUnread:
     most: int = 0
 
 
-@dataclass(frozen=True, slots=True)
-class PagesLeft:
+class PagesLeft(Struct, frozen=True):
     """A file has ``there`` pages, and only the first ``read`` were looked at."""
 
     picture: str
@@ -42,8 +41,7 @@ class PagesLeft:
     there: int
 
 
-@dataclass(frozen=True, slots=True)
-class PicturesLeft:
+class PicturesLeft(Struct, frozen=True):
     """Only the first ``read`` files were looked at."""
 
     read: int
@@ -52,30 +50,26 @@ class PicturesLeft:
 PictureRefused = PictureUnread | PagesLeft | PicturesLeft
 
 
-@dataclass(frozen=True, slots=True)
-class NoPage:
+class NoPage(Struct, frozen=True):
     """No mark of a page is in this picture."""
 
     picture: str
 
 
-@dataclass(frozen=True, slots=True)
-class HalfPage:
+class HalfPage(Struct, frozen=True):
     """Part of a page: so many of its four marks are in the picture."""
 
     picture: str
     marks: int
 
 
-@dataclass(frozen=True, slots=True)
-class NotFlat:
+class NotFlat(Struct, frozen=True):
     """All marks are there and do not fit a page that lies flat."""
 
     picture: str
 
 
-@dataclass(frozen=True, slots=True)
-class OtherPage:
+class OtherPage(Struct, frozen=True):
     """A page with marks of another printed version: the key that its marks say, and which page of it."""
 
     picture: str
@@ -83,8 +77,7 @@ class OtherPage:
     page: int
 
 
-@dataclass(frozen=True, slots=True)
-class Nobody:
+class Nobody(Struct, frozen=True):
     """It could not be told whose page this is; ``stranger``: its marks are of no pupil of this class."""
 
     picture: str
@@ -92,8 +85,7 @@ class Nobody:
     stranger: bool
 
 
-@dataclass(frozen=True, slots=True)
-class SameTwice:
+class SameTwice(Struct, frozen=True):
     """One page of one pupil is there twice: the sharper one was taken."""
 
     pupil: str
@@ -102,8 +94,7 @@ class SameTwice:
     left: str
 
 
-@dataclass(frozen=True, slots=True)
-class PageMissing:
+class PageMissing(Struct, frozen=True):
     """Of a pupil some pages are there, and these are not."""
 
     pupil: str

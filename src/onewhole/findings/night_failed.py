@@ -1,11 +1,11 @@
 """What is told of a night that the program failed to work through."""
 
-from dataclasses import dataclass
 from datetime import date
 
+from msgspec import Struct
 
-@dataclass(frozen=True, slots=True)
-class NightFailed:
+
+class NightFailed(Struct, frozen=True):
     """The program failed on the answers of a day and page; ``at`` is where, for whoever mends it.
 
     ``at`` names no child and nothing that was typed.

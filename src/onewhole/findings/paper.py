@@ -1,39 +1,33 @@
 """Which page of tomorrow's a printed page is: a closed family."""
 
-from dataclasses import dataclass
+from msgspec import Struct
 
 
-@dataclass(frozen=True, slots=True)
-class MorningPaper:
+class MorningPaper(Struct, frozen=True):
     """The teacher's morning page."""
 
 
-@dataclass(frozen=True, slots=True)
-class TalksPaper:
+class TalksPaper(Struct, frozen=True):
     """The evidence on the pupils to see first."""
 
 
-@dataclass(frozen=True, slots=True)
-class GroupPractice:
+class GroupPractice(Struct, frozen=True):
     """The practice page of a group."""
 
     group: str
 
 
-@dataclass(frozen=True, slots=True)
-class PupilPractice:
+class PupilPractice(Struct, frozen=True):
     """The practice page of one pupil."""
 
     code: str
 
 
-@dataclass(frozen=True, slots=True)
-class PracticeKey:
+class PracticeKey(Struct, frozen=True):
     """The key of the practice pages."""
 
 
-@dataclass(frozen=True, slots=True)
-class EveryPaper:
+class EveryPaper(Struct, frozen=True):
     """All of these pages in one file, the practice pages as often as a group has pupils."""
 
 

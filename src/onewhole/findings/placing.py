@@ -4,7 +4,7 @@ Each is true of the pupil, the finding and the group: `tests/marking/grouping/te
 when it is, and walks over whole classes.
 """
 
-from dataclasses import dataclass
+from msgspec import Struct
 
 from onewhole.findings.attendance import PaperWord
 from onewhole.misconceptions.pattern import Family
@@ -12,149 +12,127 @@ from onewhole.misconceptions.pattern import Family
 Labels = tuple[str, ...]
 
 
-@dataclass(frozen=True, slots=True)
-class NothingWritten:
+class NothingWritten(Struct, frozen=True):
     """No answer was written at all."""
 
 
-@dataclass(frozen=True, slots=True)
-class NoPaper:
+class NoPaper(Struct, frozen=True):
     """There is no paper, and the teacher said why: absent, excused, or late."""
 
     word: PaperWord
 
 
-@dataclass(frozen=True, slots=True)
-class AllRight:
+class AllRight(Struct, frozen=True):
     """So many answers, and all that could be read are right."""
 
     count: int
 
 
-@dataclass(frozen=True, slots=True)
-class OtherFormWanted:
+class OtherFormWanted(Struct, frozen=True):
     """These are right in amount, and another form is wanted."""
 
     labels: Labels
 
 
-@dataclass(frozen=True, slots=True)
-class FitsIdea:
+class FitsIdea(Struct, frozen=True):
     """These answers fit one idea: the id of its pattern."""
 
     labels: Labels
     idea: str
 
 
-@dataclass(frozen=True, slots=True)
-class NotToldApart:
+class NotToldApart(Struct, frozen=True):
     """The answers do not tell the idea from these."""
 
     ideas: tuple[str, ...]
 
 
-@dataclass(frozen=True, slots=True)
-class SpeaksAgainst:
+class SpeaksAgainst(Struct, frozen=True):
     """These answers speak against the patterns that others fit."""
 
     labels: Labels
 
 
-@dataclass(frozen=True, slots=True)
-class MaybeSlips:
+class MaybeSlips(Struct, frozen=True):
     """These are one step beside right."""
 
     labels: Labels
 
 
-@dataclass(frozen=True, slots=True)
-class Wrong:
+class Wrong(Struct, frozen=True):
     """These are wrong."""
 
     labels: Labels
 
 
-@dataclass(frozen=True, slots=True)
-class MayFit:
+class MayFit(Struct, frozen=True):
     """These may fit an idea, and one more answer is needed before that is said."""
 
     labels: Labels
 
 
-@dataclass(frozen=True, slots=True)
-class NoSteadyPattern:
+class NoSteadyPattern(Struct, frozen=True):
     """What is wrong is wrong in several ways."""
 
 
-@dataclass(frozen=True, slots=True)
-class SteadyNotOurs:
+class SteadyNotOurs(Struct, frozen=True):
     """What is wrong in these is steady, and no pattern that is listed writes it."""
 
     labels: Labels
 
 
-@dataclass(frozen=True, slots=True)
-class LeftBlank:
+class LeftBlank(Struct, frozen=True):
     """Nothing was written in these."""
 
     labels: Labels
 
 
-@dataclass(frozen=True, slots=True)
-class NotReadable:
+class NotReadable(Struct, frozen=True):
     """These could not be read."""
 
     labels: Labels
 
 
-@dataclass(frozen=True, slots=True)
-class LikelierThanNot:
+class LikelierThanNot(Struct, frozen=True):
     """One of these families is likelier than not."""
 
     families: tuple[Family, ...]
 
 
-@dataclass(frozen=True, slots=True)
-class TooFewAlike:
+class TooFewAlike(Struct, frozen=True):
     """So few of the class have an idea of this kind: fewer than a group needs."""
 
     count: int
 
 
-@dataclass(frozen=True, slots=True)
-class MeetingsUsedUp:
+class MeetingsUsedUp(Struct, frozen=True):
     """Another idea than most here: every group that the teacher meets is made."""
 
     meets: int
 
 
-@dataclass(frozen=True, slots=True)
-class AnotherIdea:
+class AnotherIdea(Struct, frozen=True):
     """Another kind of idea than most of the group."""
 
 
-@dataclass(frozen=True, slots=True)
-class TooManyAlike:
+class TooManyAlike(Struct, frozen=True):
     """So many of the class fit this idea: more than one group holds."""
 
     count: int
 
 
-@dataclass(frozen=True, slots=True)
-class FindingSetAside:
+class FindingSetAside(Struct, frozen=True):
     """The teacher set the finding aside."""
 
 
-@dataclass(frozen=True, slots=True)
-class MovedHere:
+class MovedHere(Struct, frozen=True):
     """The teacher moved the pupil here; the answers said another group, and why."""
 
     group: str
     because: "tuple[WhyPlaced, ...]"
 
 
-@dataclass(frozen=True, slots=True)
-class KeptHere:
+class KeptHere(Struct, frozen=True):
     """The groups are kept as they were; the answers now say another group, and why."""
 
     group: str
@@ -188,15 +166,13 @@ WhyPlaced = (
 )
 
 
-@dataclass(frozen=True, slots=True)
-class WrongEachItsWay:
+class WrongEachItsWay(Struct, frozen=True):
     """These are wrong, and no pattern is steady."""
 
     labels: Labels
 
 
-@dataclass(frozen=True, slots=True)
-class MaybeOneIdea:
+class MaybeOneIdea(Struct, frozen=True):
     """These answers may come from one idea."""
 
     labels: Labels

@@ -1,7 +1,8 @@
 """Where a problem was looked for: so many sums or differences of one sort of numbers."""
 
-from dataclasses import dataclass
 from enum import Enum, auto
+
+from msgspec import Struct
 
 
 class NumberSort(Enum):
@@ -14,8 +15,7 @@ class NumberSort(Enum):
     MEASURES = auto()
 
 
-@dataclass(frozen=True, slots=True)
-class Searched:
+class Searched(Struct, frozen=True):
     """So many problems were looked at, differences where ``taken``, else sums."""
 
     sort: NumberSort

@@ -1,7 +1,8 @@
 """A simple rule that would write every wrong answer of a pupil, and is none of the catalogue's."""
 
-from dataclasses import dataclass
 from enum import Enum
+
+from msgspec import Struct
 
 
 class PartMade(Enum):
@@ -25,8 +26,7 @@ class PartMade(Enum):
     NOTHING = "left out"
 
 
-@dataclass(frozen=True, slots=True)
-class SimpleRule:
+class SimpleRule(Struct, frozen=True):
     """How the wholes, the pieces and the denominator of every wrong answer come about."""
 
     wholes: PartMade

@@ -1,6 +1,6 @@
 """The words a class uses, in any language: what one whole is called, how one is opened, whose stories."""
 
-from dataclasses import dataclass
+from msgspec import Struct
 
 from onewhole.errors import InputError
 
@@ -8,8 +8,7 @@ from onewhole.errors import InputError
 FIRST_TAG = "en-US"
 
 
-@dataclass(frozen=True, slots=True)
-class OwnStory:
+class OwnStory(Struct, frozen=True):
     """Who a class's stories are about, and the verb that says what they do: the trail club, walks.
 
     The verb stands in the third person: one club, one class, one team does it.
@@ -24,8 +23,7 @@ class OwnStory:
         return f"{self.who} {self.does}"
 
 
-@dataclass(frozen=True, slots=True)
-class ClassWords:
+class ClassWords(Struct, frozen=True):
     """The words a class uses: what one whole is called, and what is done to open one.
 
     ``whole`` and ``wholes`` name the whole of a mixed number, and ``regroup`` is the verb before it: open,

@@ -1,8 +1,9 @@
 """What a language says in a film beside the reasons: its beginning and end, its lines, what follows."""
 
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass
 from typing import Protocol
+
+from msgspec import Struct
 
 from onewhole.languages.class_words import ClassWords
 from onewhole.number.quantity import Quantity
@@ -44,8 +45,7 @@ class ColumnsTold(Protocol):
         ...
 
 
-@dataclass(frozen=True, slots=True)
-class OpeningTold:
+class OpeningTold(Struct, frozen=True):
     """The beginning and the end of a film, and what is told once in it.
 
     ``tonight`` and ``the_end`` are what its first and last parts are called. ``one_adds`` and ``one_takes``
@@ -74,8 +74,7 @@ class OpeningTold:
     tens: Callable[[Unit, Unit, Sequence[Unit], ClassWords], Sentences]
 
 
-@dataclass(frozen=True, slots=True)
-class LinesTold:
+class LinesTold(Struct, frozen=True):
     """A problem read out, what stands on its lines and is done at them, and its answer.
 
     Several wordings of one meaning are several sentences. ``deed`` is what is done at a line, as a part of a
@@ -94,8 +93,7 @@ class LinesTold:
     answers: Callable[[str, Statement, RightAnswer], tuple[Sentences, ...]]
 
 
-@dataclass(frozen=True, slots=True)
-class AfterTold:
+class AfterTold(Struct, frozen=True):
     """What may follow an answer: equal forms, that none is demanded, and how it is checked."""
 
     same_amount: Callable[[Quantity, Quantity], tuple[Sentences, ...]]
@@ -104,8 +102,7 @@ class AfterTold:
     check: Callable[[Comparison], Sentences]
 
 
-@dataclass(frozen=True, slots=True)
-class MistakeTold:
+class MistakeTold(Struct, frozen=True):
     """A likely mistake shown and mended: what may be written, why it is not so, and what is so."""
 
     may_be_written: Callable[[Writable], tuple[Sentences, ...]]

@@ -1,10 +1,9 @@
 """The words round a film: on the page that plays it, and in its transcript."""
 
-from dataclasses import dataclass
+from msgspec import Struct
 
 
-@dataclass(frozen=True, slots=True)
-class FilmWords:
+class FilmWords(Struct, frozen=True):
     """What stands on the page that plays a film, and what a transcript says is done on the board.
 
     ``step_of`` has {at} and {of} for the number of a step and of all steps of its part; ``struck_out`` and

@@ -1,8 +1,9 @@
 """What a notation asks a language for: its tag, its words for counts and units, and lines read aloud."""
 
 from collections.abc import Callable, Mapping
-from dataclasses import dataclass
 from typing import Protocol
+
+from msgspec import Struct
 
 from onewhole.languages.class_words import ClassWords, OwnStory
 from onewhole.languages.film_told import AfterTold, LinesTold, MistakeTold, OpeningTold
@@ -23,8 +24,7 @@ class CountWords(Protocol):
         ...
 
 
-@dataclass(frozen=True, slots=True)
-class Language:
+class Language(Struct, frozen=True):
     """A language: its BCP 47 tag, its own name, its ISO 639-2 code (all that an MP4 track holds), the voice
     that speaks it, a count in words, and what one or so many of a unit or thing are called.
 

@@ -1,15 +1,15 @@
 """The words that stand on a line itself: what is asked of a number, and what places are called."""
 
 from collections.abc import Callable, Mapping
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from onewhole.number.name_wanted import NumberForm
 from onewhole.number.unit import Unit
 from onewhole.statements.wording import Wording
 
 
-@dataclass(frozen=True, slots=True)
-class LineWords:
+class LineWords(Struct, frozen=True):
     """What a notation writes beside the numbers of a line.
 
     ``wording`` gives the words of what is asked in parts between which a line may be broken, ``forms`` are

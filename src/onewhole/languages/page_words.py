@@ -1,10 +1,9 @@
 """The words that stand on printed pages whatever is worked on them: titles, headings, labels."""
 
-from dataclasses import dataclass
+from msgspec import Struct
 
 
-@dataclass(frozen=True, slots=True)
-class PageWords:
+class PageWords(Struct, frozen=True):
     """Titles, headings and labels of the pages for pupils and families, and of their keys.
 
     ``page_of`` has {at} and {of} for the number of a page and of all pages, and ``another_way`` has {name}

@@ -3,7 +3,7 @@
 From memory, all of it: to be checked by a native speaker who teaches. Decimal point as in the child's page.
 """
 
-from dataclasses import replace
+from msgspec.structs import replace
 
 from onewhole.languages.by_messages.film_messages import FilmMessages
 from onewhole.languages.by_messages.home_messages import HomeMessages

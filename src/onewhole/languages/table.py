@@ -1,8 +1,9 @@
 """The languages there are, by tag. A new language is one package and one line here."""
 
 from collections.abc import Mapping
-from dataclasses import replace
 from types import MappingProxyType
+
+from msgspec.structs import replace
 
 from onewhole.errors import InputError
 from onewhole.languages.class_words import ClassWords

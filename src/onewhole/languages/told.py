@@ -1,8 +1,9 @@
 """What a language says on pages for pupils and families: one function a meaning."""
 
 from collections.abc import Callable, Collection, Sequence
-from dataclasses import dataclass
 from typing import Protocol
+
+from msgspec import Struct
 
 from onewhole.languages.class_words import ClassWords
 from onewhole.number.quantity import Quantity
@@ -28,8 +29,7 @@ class WordingTold(Protocol):
         ...
 
 
-@dataclass(frozen=True, slots=True)
-class HomeTold:
+class HomeTold(Struct, frozen=True):
     """What the page for home says and asks."""
 
     tonight: Callable[[Collection[Operation]], Sentences]
@@ -41,8 +41,7 @@ class HomeTold:
     guess_asked: Callable[[], Sentences]
 
 
-@dataclass(frozen=True, slots=True)
-class KeyTold:
+class KeyTold(Struct, frozen=True):
     """What a key says beside an answer, and how a working is checked."""
 
     needs: Callable[[Needs], Sentences]
@@ -52,8 +51,7 @@ class KeyTold:
     slip: Callable[[int, int, tuple[Expression, Expression], Writable], Sentences]
 
 
-@dataclass(frozen=True, slots=True)
-class StoriesTold:
+class StoriesTold(Struct, frozen=True):
     """The word problems of a language: every frame that suits a class, how one is filled, what is counted.
 
     ``amount`` is a measure or a time of day as it stands in one.
@@ -73,8 +71,7 @@ class WayTold(Protocol):
         ...
 
 
-@dataclass(frozen=True, slots=True)
-class WorkingTold:
+class WorkingTold(Struct, frozen=True):
     """What is said of a working: why a line follows, how a hard fact is found, what a picture shows.
 
     ``way`` names the way of a working, or another way by its key on the same numbers.

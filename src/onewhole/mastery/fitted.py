@@ -2,16 +2,16 @@
 are exact images of the machine's (``Fraction``), so that nothing is rounded twice.
 """
 
-from dataclasses import dataclass
 from fractions import Fraction
+
+from msgspec import Struct
 
 from onewhole.mastery.q_matrix import QMatrix
 from onewhole.mastery.skill_groups import SkillGroup
 from onewhole.mastery.skill_model import SkillModel, SkillSet
 
 
-@dataclass(frozen=True, slots=True)
-class MeasuredNumber:
+class MeasuredNumber(Struct, frozen=True):
     """A number and its standard error; ``error`` is None at a bound, and where the answers do not settle
     it.
     """
@@ -25,8 +25,7 @@ class MeasuredNumber:
             raise ValueError("a standard error is not below 0")
 
 
-@dataclass(frozen=True, slots=True)
-class Climbed:
+class Climbed(Struct, frozen=True):
     """How the fit was found: ``climbs`` from different starts, how many came to the same summit, how many did
     not arrive; and whether the best of them did arrive, after so many steps.
     """
@@ -40,8 +39,7 @@ class Climbed:
     steps: int
 
 
-@dataclass(frozen=True, slots=True)
-class FittedChance:
+class FittedChance(Struct, frozen=True):
     """The chance of a right answer for pupils whom a problem sees alike; ``having`` is one set of skills of
     its own that they may have.
     """
@@ -50,8 +48,7 @@ class FittedChance:
     right: MeasuredNumber
 
 
-@dataclass(frozen=True, slots=True)
-class PairMisfit:
+class PairMisfit(Struct, frozen=True):
     """The other problem with which a problem's answers go together least as the model says, and by how
     much: a normal deviate (Chen, de la Torre & Zhang 2013).
     """
@@ -60,8 +57,7 @@ class PairMisfit:
     deviate: Fraction
 
 
-@dataclass(frozen=True, slots=True)
-class NeedsCheck:
+class NeedsCheck(Struct, frozen=True):
     """What a problem's skills explain of its chances (PVAF), and skills that explain enough and are fewer
     or fit better; None where the problem's own stand (de la Torre & Chiu 2016).
     """
@@ -71,8 +67,7 @@ class NeedsCheck:
     rather_explained: Fraction | None
 
 
-@dataclass(frozen=True, slots=True)
-class FittedProblem:
+class FittedProblem(Struct, frozen=True):
     """A problem's chances, from those with nothing that it sees to those with all; its misfit (RMSEA), its
     worst pair, and the check of its skills.
     """
@@ -96,16 +91,14 @@ class FittedProblem:
         return MeasuredNumber(1 - full.value, full.error)
 
 
-@dataclass(frozen=True, slots=True)
-class FittedGroup:
+class FittedGroup(Struct, frozen=True):
     """Skill sets that these problems cannot tell apart, and the share of pupils with one of them."""
 
     group: SkillGroup
     share: MeasuredNumber
 
 
-@dataclass(frozen=True, slots=True)
-class SkillShare:
+class SkillShare(Struct, frozen=True):
     """The share of pupils with a skill: at least, at most (what the groups leave open), and how often what is
     called for a pupil is right.
     """
@@ -116,8 +109,7 @@ class SkillShare:
     accuracy: Fraction
 
 
-@dataclass(frozen=True, slots=True)
-class FittedSkills:
+class FittedSkills(Struct, frozen=True):
     """A model fitted to a table of right and wrong."""
 
     model: SkillModel

@@ -1,8 +1,9 @@
 """What the answers of a pupil say of each skill, and what they cannot say."""
 
-from dataclasses import dataclass
 from enum import Enum
 from fractions import Fraction
+
+from msgspec import Struct
 
 #: From these odds on a skill is called there; below what is left of 1, not there (ours; 0.5 is common
 #: practice).
@@ -20,8 +21,7 @@ class SkillSign(Enum):
     UNTOLD = "untold"  # these problems cannot tell it for this pupil
 
 
-@dataclass(frozen=True, slots=True)
-class SkillOdds:
+class SkillOdds(Struct, frozen=True):
     """The odds that a pupil has a skill: at least ``least``, at most ``most``; between them is what the
     problems cannot tell apart. ``even`` is what comes out when sets that cannot be told apart are taken as
     equally likely.
@@ -51,8 +51,7 @@ class SkillOdds:
         return SkillSign.UNTOLD if self.most - self.least >= OPEN else SkillSign.UNSURE
 
 
-@dataclass(frozen=True, slots=True)
-class SkillProfile:
+class SkillProfile(Struct, frozen=True):
     """A row of answers: the likeliest group by its place from 0, its odds, and the odds of each skill."""
 
     row: str

@@ -1,6 +1,6 @@
 """Which skills each problem needs: the table that the field calls a Q-matrix."""
 
-from dataclasses import dataclass
+from msgspec import Struct
 
 from onewhole.mastery.skill_model import SkillModel, SkillSet
 
@@ -14,8 +14,7 @@ MOST_PROBLEMS = 100
 MOST_CHANCES = 1_000
 
 
-@dataclass(frozen=True, slots=True)
-class QMatrix:
+class QMatrix(Struct, frozen=True):
     """Skills, problems, and for each problem the set of skills that it needs.
 
     Raises ValueError without a skill or a problem, for a problem without a skill, for skills that are not

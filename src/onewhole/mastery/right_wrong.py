@@ -1,12 +1,11 @@
 """Right and wrong answers of many pupils, equal rows counted once."""
 
-from dataclasses import dataclass
+from msgspec import Struct
 
 RIGHT, WRONG, MISSING = "1", "0", "."
 
 
-@dataclass(frozen=True, slots=True)
-class RightWrong:
+class RightWrong(Struct, frozen=True):
     """Problems, the rows that occur, and how many pupils have each.
 
     A row has a sign a problem: ``1`` right, ``0`` wrong, ``.`` not answered. Raises ValueError for other

@@ -1,13 +1,12 @@
 """Which kinds of pupil these problems cannot tell apart: skill sets with one ideal response."""
 
-from dataclasses import dataclass
+from msgspec import Struct
 
 from onewhole.mastery.q_matrix import QMatrix
 from onewhole.mastery.skill_model import SkillModel, SkillSet
 
 
-@dataclass(frozen=True, slots=True)
-class SkillGroup:
+class SkillGroup(Struct, frozen=True):
     """Skill sets that every problem sees alike, in rising order; ``seen`` is what each problem sees of them.
 
     No number of answers tells two sets of one group apart (Tatsuoka 1991; Köhn & Chiu 2017, Psychometrika

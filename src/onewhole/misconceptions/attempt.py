@@ -1,6 +1,6 @@
 """A problem worked with a wrong step, not yet judged: it may still come out right by luck."""
 
-from dataclasses import dataclass
+from msgspec import Struct
 
 from onewhole.errors import OnewholeError
 from onewhole.number.impossible import Impossible
@@ -21,8 +21,7 @@ class BelowZeroError(OnewholeError, ValueError):
     """The wrong step needs a count below zero, so it gives no answer that a child could write."""
 
 
-@dataclass(frozen=True, slots=True)
-class Attempt:
+class Attempt(Struct, frozen=True):
     """Lines from the problem to the answer, the answer, and other ways to write what the wrong step gives.
 
     The last line says the answer, unless the answer has no value (3 3/0): that one stands on no line.

@@ -1,7 +1,8 @@
 """Which steps of a taught strategy a pattern bends (replaces): derived from the code that runs."""
 
 from collections.abc import Callable
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from onewhole.misconceptions.attempt import Attempt
 from onewhole.statements.statement import Statement
@@ -10,16 +11,14 @@ from onewhole.statements.statement import Statement
 Try = Callable[[Statement], Attempt | None]
 
 
-@dataclass(frozen=True, slots=True)
-class Bend:
+class Bend(Struct, frozen=True):
     """A taught strategy by its key, and the keys of its steps that are left out or done in another way."""
 
     strategy: str
     steps: tuple[str, ...]
 
 
-@dataclass(frozen=True, slots=True)
-class BentTry:
+class BentTry(Struct, frozen=True):
     """A problem worked by a bent strategy, which says what it bends."""
 
     bends: Bend

@@ -1,14 +1,13 @@
 """A problem and what a pattern writes on it: what its question and its thought are filled from."""
 
-from dataclasses import dataclass
+from msgspec import Struct
 
 from onewhole.misconceptions.attempt import Outcome
 from onewhole.misconceptions.slip import Slip
 from onewhole.statements.statement import Statement
 
 
-@dataclass(frozen=True, slots=True)
-class Case:
+class Case(Struct, frozen=True):
     """A problem as it was set, and the working with its false line that a pattern shows on it."""
 
     statement: Statement

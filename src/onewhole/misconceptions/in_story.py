@@ -1,7 +1,8 @@
 """An idea about what to do in a story: a problem in numbers alone cannot show it."""
 
 from collections.abc import Callable
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from onewhole.misconceptions.attempt import Attempt
 from onewhole.misconceptions.bend import Try
@@ -9,8 +10,7 @@ from onewhole.misconceptions.telling import ToldAs
 from onewhole.statements.statement import Statement
 
 
-@dataclass(frozen=True, slots=True)
-class InStory:
+class InStory(Struct, frozen=True):
     """An attempt at a problem that is told as a story, by its equation and how it is told."""
 
     told: Callable[[Statement, ToldAs], Attempt | None]

@@ -1,6 +1,6 @@
 """The two numbers that a problem asks about, when a pattern can be looked for in it."""
 
-from dataclasses import dataclass
+from msgspec import Struct
 
 from onewhole.number.ladder import Ladder, Style
 from onewhole.number.quantity import Quantity
@@ -12,8 +12,7 @@ from onewhole.working.strategies.same_units import same_units
 PAIR = 2
 
 
-@dataclass(frozen=True, slots=True)
-class Pair:
+class Pair(Struct, frozen=True):
     """Two quantities as typed, joined by + or -, and the expression they stand in."""
 
     asked: Expression

@@ -1,8 +1,9 @@
 """One error pattern: its rule, the words a teacher needs, and how it answers a problem."""
 
 from collections.abc import Callable
-from dataclasses import dataclass
 from enum import Enum
+
+from msgspec import Struct
 
 from onewhole.misconceptions.ask import Ask
 from onewhole.misconceptions.attempt import Attempt, BelowZeroError, answer_claim, line_claim
@@ -62,8 +63,7 @@ class Family(Enum):
     PLACE_VALUE = "place value"
 
 
-@dataclass(frozen=True, slots=True)
-class Example:
+class Example(Struct, frozen=True):
     """A problem, its right answer and the answer of the pattern, as typed text.
 
     ``story`` and ``telling`` are the words of a problem that is told, and what in them may mislead.
@@ -88,8 +88,7 @@ class Luck(Enum):
     RIGHT = "right by luck"
 
 
-@dataclass(frozen=True, slots=True)
-class Pattern:
+class Pattern(Struct, frozen=True):
     """One error pattern.
 
     ``thinking`` makes of a case what the child may be thinking, and ``ask`` what to ask the child, both about

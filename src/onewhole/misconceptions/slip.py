@@ -1,6 +1,6 @@
 """A working that is false in exactly one place, and the answer to which that leads."""
 
-from dataclasses import dataclass
+from msgspec import Struct
 
 from onewhole.errors import OnewholeError
 from onewhole.misconceptions.attempt import Attempt, Outcome, answer_claim, line_claim
@@ -12,8 +12,7 @@ class SlipError(OnewholeError, ValueError):
     """A working is not false in exactly one place."""
 
 
-@dataclass(frozen=True, slots=True)
-class Slip:
+class Slip(Struct, frozen=True):
     """What a pattern writes for one problem: the lines from the problem to the answer.
 
     ``wrote`` is the answer exactly as it would be written, ``also`` other ways to write what the same wrong

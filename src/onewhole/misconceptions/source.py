@@ -1,11 +1,11 @@
 """Where a pattern was described, and whether that description was read or is remembered."""
 
-from dataclasses import dataclass
 from typing import Literal
 
+from msgspec import Struct
 
-@dataclass(frozen=True, slots=True)
-class Source:
+
+class Source(Struct, frozen=True):
     """A source of a claim about children.
 
     ``provenance`` is "read" when a text that describes the error was read and "memory" when not; "read" is

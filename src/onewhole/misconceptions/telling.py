@@ -1,7 +1,8 @@
 """How a problem is told as a story, as far as its words may lead to another operation than the right one."""
 
-from dataclasses import dataclass
 from enum import Enum
+
+from msgspec import Struct
 
 
 class Doing(Enum):
@@ -26,8 +27,7 @@ _PAIRS = ((Doing.ADDING, Doing.TAKING), (Doing.MULTIPLYING, Doing.DIVIDING))
 _OPPOSITES = {one: other for pair in _PAIRS for one, other in (pair, pair[::-1])}
 
 
-@dataclass(frozen=True, slots=True)
-class ToldAs:
+class ToldAs(Struct, frozen=True):
     """A story: what a word in it suggests, None where that is not known, and whether it compares two amounts.
 
     Source: the tags of the second collection of error patterns, which says that they cannot be read off free

@@ -1,10 +1,11 @@
 """How a scene is drawn in pencil: thicknesses, arrowheads, crosses and stacked numbers."""
 
-from dataclasses import dataclass
 from fractions import Fraction
 from functools import cache
 from math import isqrt
 from typing import assert_never
+
+from msgspec import Struct
 
 from onewhole.languages.class_words import ClassWords
 from onewhole.languages.table import spoken_by
@@ -41,8 +42,7 @@ Point = tuple[Fraction, Fraction]
 Line = tuple[Fraction, Fraction, Fraction, Fraction]
 
 
-@dataclass(frozen=True, slots=True)
-class Letters:
+class Letters(Struct, frozen=True):
     """Text centred on x, standing on the line y; ``size`` is the font's size. All in millimetres."""
 
     x: Fraction
@@ -51,8 +51,7 @@ class Letters:
     text: str
 
 
-@dataclass(frozen=True, slots=True)
-class Bar:
+class Bar(Struct, frozen=True):
     """The bar of a fraction: from x to ``to_x`` at height y, in millimetres."""
 
     x: Fraction

@@ -1,12 +1,12 @@
 """An integer linear program in whole numbers: its limits, and exact checks of a solution and a bound."""
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
 from fractions import Fraction
 
+from msgspec import Struct
 
-@dataclass(frozen=True, slots=True)
-class Limit:
+
+class Limit(Struct, frozen=True):
     """A linear constraint on the counts: ``least`` <= sum of ``terms`` <= ``most``.
 
     ``terms`` go from the place of a count to its weight; None is no limit on that side. ``name`` says which
@@ -28,8 +28,7 @@ class Limit:
         return (self.least is None or self.least <= total) and (self.most is None or total <= self.most)
 
 
-@dataclass(frozen=True, slots=True)
-class Program:
+class Program(Struct, frozen=True):
     """A linear program: each count from 0 to its ``most``, the first ``whole`` of them whole numbers.
 
     What is gained is the sum of ``gains`` times counts, and every limit is to be kept. All figures are whole

@@ -1,10 +1,12 @@
 """Counts on a ladder: an amount together with the way it is written."""
 
-from dataclasses import dataclass, field, replace
 from fractions import Fraction
 from functools import lru_cache
 from operator import mul
 from typing import cast
+
+from msgspec import Struct
+from msgspec.structs import replace
 
 from onewhole.errors import OnewholeError
 from onewhole.number.ladder import TEN, Ladder, Style, decimal, measure, places, rungs_on
@@ -19,8 +21,7 @@ class NotOnLadderError(OnewholeError, ValueError):
     """The amount is not a whole number of the ladder's smallest unit."""
 
 
-@dataclass(frozen=True, slots=True)
-class Quantity:
+class Quantity(Struct, frozen=True):
     """An amount as written: one count a rung, ``None`` where the wholes of a fraction are not written.
 
     ``==`` means *written the same*; ``.value`` is the exact amount in the reference unit of the ladder's
@@ -36,8 +37,6 @@ class Quantity:
 
     ladder: Ladder
     counts: tuple[int | None, ...]
-    #: The counts with 0 where nothing is written.
-    amounts: tuple[int, ...] = field(init=False, repr=False, compare=False)
 
     def __post_init__(self) -> None:
         """Refuse counts that do not fit the rungs, counts below zero, and nothing written at all."""
@@ -45,14 +44,11 @@ class Quantity:
         if len(counts) != len(self.ladder.units):
             msg = f"{len(counts)} counts do not fit {len(self.ladder.units)} rungs"
             raise ValueError(msg)
-        amounts = cast("tuple[int, ...]", counts)
         if None in counts:
             self._check_unwritten()
-            amounts = (0, *amounts[1:])
-        if min(amounts) < 0:
+        if min(self.amounts) < 0:
             msg = f"a count cannot be below zero: {counts}"
             raise ValueError(msg)
-        object.__setattr__(self, "amounts", amounts)
 
     def _check_unwritten(self) -> None:
         if self.ladder.style is not Style.MIXED:
@@ -63,6 +59,12 @@ class Quantity:
         if self.counts[-1] is None:
             msg = "a mixed number without its fraction is a whole number: use the ladder of places"
             raise ValueError(msg)
+
+    @property
+    def amounts(self) -> tuple[int, ...]:
+        """Return the counts with 0 where nothing is written."""
+        counts = self.counts
+        return cast("tuple[int, ...]", counts if counts[0] is not None else (0, *counts[1:]))
 
     @property
     def parts(self) -> int:

@@ -1,8 +1,9 @@
 """One unit of counting: ones, tens, sixths, feet, minutes."""
 
-from dataclasses import dataclass
 from enum import StrEnum
 from fractions import Fraction
+
+from msgspec import Struct
 
 from onewhole.errors import OnewholeError
 
@@ -29,8 +30,7 @@ class Kind(StrEnum):
     MONEY = "count of cents"
 
 
-@dataclass(frozen=True, slots=True)
-class Unit:
+class Unit(Struct, frozen=True):
     """A unit of counting: ``size`` says how many reference units it is worth, exactly.
 
     The reference unit of a kind is one (number), inch (length), ounce (weight), fluid ounce (liquid volume),

@@ -1,7 +1,8 @@
 """A number written with a minus sign, as a child may write it: -1/2, -3, -1/-2."""
 
-from dataclasses import dataclass
 from fractions import Fraction
+
+from msgspec import Struct
 
 from onewhole.number.impossible import Impossible
 from onewhole.number.ladder import Style
@@ -9,8 +10,7 @@ from onewhole.number.quantity import Quantity
 from onewhole.number.unit import Kind
 
 
-@dataclass(frozen=True, slots=True)
-class WithMinus:
+class WithMinus(Struct, frozen=True):
     """A number with a minus sign in front of it, before the denominator, or both.
 
     Grade 4 counts nothing below zero, so no quantity is ever below zero; what a child writes may be.

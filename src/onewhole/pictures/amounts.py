@@ -1,6 +1,6 @@
 """The amounts that a problem begins with, as strips to be cut and crossed out on paper."""
 
-from dataclasses import replace
+from msgspec.structs import replace
 
 from onewhole.pictures.choosing import picture, refusal
 from onewhole.pictures.picture import PictureKind

@@ -1,11 +1,12 @@
 """The area model: a rectangle with the two numbers as sides, cut where they are split or into equal parts."""
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 from fractions import Fraction
 from functools import reduce
 from itertools import accumulate, pairwise
 from math import ceil
+
+from msgspec import Struct
 
 from onewhole.number.ladder import Style, joined
 from onewhole.number.quantity import Quantity, usual
@@ -78,8 +79,7 @@ def _scenes(drawing: "_AreaDrawing", working: Working) -> Iterator[Scene]:
         yield drawing.scene(cut=cut or found, found=found)
 
 
-@dataclass(frozen=True, slots=True)
-class _AreaDrawing:
+class _AreaDrawing(Struct, frozen=True):
     """A rectangle laid out: its parts across and down, and how many millimetres a one is long.
 
     ``pieces`` says into how many parts each one is cut across and down; (0, 0) where it is not cut.

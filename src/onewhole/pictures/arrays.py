@@ -1,8 +1,9 @@
 """Rectangles of so many squares: every pair of factors of a number is the sides of one."""
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 from fractions import Fraction
+
+from msgspec import Struct
 
 from onewhole.number.quantity import Quantity, whole
 from onewhole.pictures.description import Description, PartProduct, StillThere
@@ -23,8 +24,7 @@ LARGEST, LEAST_ROW = Fraction(7), Fraction(7)
 LEAST_SIDE = Fraction(9, 10)
 
 
-@dataclass(frozen=True, slots=True)
-class _Array:
+class _Array(Struct, frozen=True):
     """A rectangle of ``down`` rows of ``across`` squares, and ``left`` squares in a row begun below it."""
 
     down: int

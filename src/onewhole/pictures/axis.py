@@ -1,9 +1,11 @@
 """The stretch of a number line that is drawn: where it begins and ends, which ticks are numbered."""
 
 from collections.abc import Callable, Iterator, Sequence
-from dataclasses import dataclass, replace
 from fractions import Fraction
 from itertools import pairwise
+
+from msgspec import Struct
+from msgspec.structs import replace
 
 from onewhole.number.ladder import TEN, Ladder, Style
 from onewhole.number.quantity import Quantity
@@ -23,8 +25,7 @@ HALF = Fraction(1, 2)
 Label = Callable[[int, int], Quantity]
 
 
-@dataclass(frozen=True, slots=True)
-class Axis:
+class Axis(Struct, frozen=True):
     """A stretch of line with its numbered ticks and the ticks between, in smallest units.
 
     ``left`` and ``right`` are the room beside it, in millimetres: what is written under its ends stays whole.

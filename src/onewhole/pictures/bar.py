@@ -1,9 +1,10 @@
 """The part-whole bar: the whole above, its parts below it in true proportion, and the missing one hatched."""
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 from fractions import Fraction
 from itertools import accumulate
+
+from msgspec import Struct
 
 from onewhole.number.ladder import Style
 from onewhole.number.quantity import Quantity
@@ -67,8 +68,7 @@ def _found(line: Line) -> Quantity | type_hole:
             return HOLE
 
 
-@dataclass(frozen=True, slots=True)
-class _BarDrawing:
+class _BarDrawing(Struct, frozen=True):
     """A whole and its parts laid out: where each part begins, and the place and row of each number below."""
 
     told: PartWhole

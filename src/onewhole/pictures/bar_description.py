@@ -1,55 +1,48 @@
 """What the bars of a story show, for those who cannot see them: a closed family. No sentences."""
 
-from dataclasses import dataclass
+from msgspec import Struct
 
 from onewhole.number.quantity import Quantity
 
 
-@dataclass(frozen=True, slots=True)
-class BarNumber:
+class BarNumber(Struct, frozen=True):
     """Which of several bars is told of next, from 1."""
 
     number: int
 
 
-@dataclass(frozen=True, slots=True)
-class EqualInBar:
+class EqualInBar(Struct, frozen=True):
     """How many equal parts a bar has; None where that is asked for."""
 
     count: int | None
 
 
-@dataclass(frozen=True, slots=True)
-class EachPart:
+class EachPart(Struct, frozen=True):
     """How much each of several equal parts is; None where that is the blank."""
 
     amount: Quantity | None
 
 
-@dataclass(frozen=True, slots=True)
-class SomeParts:
+class SomeParts(Struct, frozen=True):
     """How much so many of several equal parts are; None where that is the blank."""
 
     count: int
     amount: Quantity | None
 
 
-@dataclass(frozen=True, slots=True)
-class Lacking:
+class Lacking(Struct, frozen=True):
     """How much one bar lacks to be as long as another; None where that is the blank."""
 
     amount: Quantity | None
 
 
-@dataclass(frozen=True, slots=True)
-class TimesAsLong:
+class TimesAsLong(Struct, frozen=True):
     """How many times as long one bar is as the next; None where that is the blank."""
 
     times: Quantity | None
 
 
-@dataclass(frozen=True, slots=True)
-class SidesAndArea:
+class SidesAndArea(Struct, frozen=True):
     """A rectangle: its side, the other side, and its area; None where that is the blank."""
 
     side: Quantity | None

@@ -1,9 +1,10 @@
 """What a bar picture of a story has: rows of stretches, all to one scale, and the brackets round them."""
 
-from dataclasses import dataclass
 from enum import Enum
 from fractions import Fraction
 from typing import assert_never
+
+from msgspec import Struct
 
 from onewhole.number.quantity import Quantity
 from onewhole.pictures.bar import DIGITS
@@ -25,8 +26,7 @@ class StretchRole(Enum):
     UNCUT = "uncut"
 
 
-@dataclass(frozen=True, slots=True)
-class Stretch:
+class Stretch(Struct, frozen=True):
     """A stretch of a bar: its length as an amount, what is written at it, and what it is."""
 
     amount: Fraction
@@ -34,8 +34,7 @@ class Stretch:
     role: StretchRole = StretchRole.PART
 
 
-@dataclass(frozen=True, slots=True)
-class BarRow:
+class BarRow(Struct, frozen=True):
     """One bar: its stretches from left to right, and what the bracket over all of it says.
 
     ``bracketed`` draws a bracket over the bar, also where nothing is written at it. ``under`` stands at a
@@ -61,15 +60,13 @@ class BarRow:
         return tuple(one for one in self.stretches if one.role is not StretchRole.LACKING)
 
 
-@dataclass(frozen=True, slots=True)
-class Bars:
+class Bars(Struct, frozen=True):
     """The bars of a story, one under another."""
 
     rows: tuple[BarRow, ...]
 
 
-@dataclass(frozen=True, slots=True)
-class Rectangle:
+class Rectangle(Struct, frozen=True):
     """A rectangle with its two sides, as long as they are; what is written at each and inside.
 
     ``squares`` says of each side whether it is marked off in ones. A rectangle with sides under 1 is a

@@ -1,8 +1,9 @@
 """A number between its two neighbors on a number line: the stretch between them, and what is halfway."""
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 from fractions import Fraction
+
+from msgspec import Struct
 
 from onewhole.number.quantity import Quantity
 from onewhole.pictures.description import Description, Halfway, LiesBetween, RoundedTo, Shown
@@ -30,8 +31,7 @@ END_TICK, HALF_TICK, TICK = Fraction(4), Fraction(5), Fraction(3, 2)
 MOST_PARTS = 12
 
 
-@dataclass(frozen=True, slots=True)
-class _Stretch:
+class _Stretch(Struct, frozen=True):
     """What is asked, on a line from the lower neighbor to the higher: its width and its free ends."""
 
     asked: Rounding
@@ -56,8 +56,7 @@ class _Stretch:
         return self.margin + self.long * (amount - self.asked.low.value) / self.asked.to.size
 
 
-@dataclass(frozen=True, slots=True)
-class _Stage:
+class _Stage(Struct, frozen=True):
     """What is drawn so far: the neighbors, the number halfway, and the answer."""
 
     ends: bool

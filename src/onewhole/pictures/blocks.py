@@ -1,8 +1,9 @@
 """Tens and ones as blocks: hundreds as squares of 10 x 10 cells, tens as rods of ten cells, ones as cells."""
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 from fractions import Fraction
+
+from msgspec import Struct
 
 from onewhole.number.ladder import TEN
 from onewhole.number.quantity import Quantity
@@ -28,8 +29,7 @@ SQUARES = 3
 APART = Fraction(8)
 
 
-@dataclass(frozen=True, slots=True)
-class _Pile:
+class _Pile(Struct, frozen=True):
     """Where the blocks of one unit lie: ``long`` and ``wide`` count the cells of a block, down and across."""
 
     x: Fraction

@@ -1,6 +1,7 @@
 """BlocksState of tens and ones, line by line: what lies there, what was opened, what is struck."""
 
-from dataclasses import dataclass, replace
+from msgspec import Struct
+from msgspec.structs import replace
 
 from onewhole.number.ladder import TEN, Style, decimal, places
 from onewhole.number.quantity import Quantity, counted_in_parts
@@ -25,16 +26,14 @@ UNITS = 3
 WAYS, PAIR = {COLUMNS.key, REGROUP_FIRST.key, WHOLES_FIRST.key, UNITS_APART.key}, 2
 
 
-@dataclass(frozen=True, slots=True)
-class Block:
+class Block(Struct, frozen=True):
     """A square, rod or cell, with a name that it keeps."""
 
     name: str
     look: Look = Look.FILLED
 
 
-@dataclass(frozen=True, slots=True)
-class BlocksState:
+class BlocksState(Struct, frozen=True):
     """The blocks of every unit, the largest unit first: at most three units."""
 
     units: tuple[Unit, ...]

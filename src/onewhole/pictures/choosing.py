@@ -1,8 +1,10 @@
 """Which picture suits which working, and why another does not."""
 
-from dataclasses import dataclass, replace
 from functools import lru_cache
 from typing import assert_never
+
+from msgspec import Struct
+from msgspec.structs import replace
 
 from onewhole.errors import InputError
 from onewhole.number.ladder import Style
@@ -92,8 +94,7 @@ MOST_IN_BLOCKS = 999
 HUNDREDTHS = 100
 
 
-@dataclass(frozen=True, slots=True)
-class Refusal:
+class Refusal(Struct, frozen=True):
     """Why a picture does not suit a working, and which one does (None when none does)."""
 
     reason: Unpictured

@@ -1,8 +1,10 @@
 """What stands in the columns of a working, line by line: digits, what is struck, what is above and below."""
 
 from collections.abc import Iterator
-from dataclasses import dataclass, replace
 from fractions import Fraction
+
+from msgspec import Struct
+from msgspec.structs import replace
 
 from onewhole.number.ladder import TEN
 from onewhole.number.quantity import Quantity
@@ -16,8 +18,7 @@ from onewhole.working.strategies.same_units import Signed, same_units
 from onewhole.working.working import Working
 
 
-@dataclass(frozen=True, slots=True)
-class DigitColumn:
+class DigitColumn(Struct, frozen=True):
     """One column: the digits of the numbers from top to bottom (None where none stands), and what is added.
 
     ``above`` are small numbers, the lowest first: in subtracting each stands for the one below it, which is
@@ -31,8 +32,7 @@ class DigitColumn:
     below: int | None = None
 
 
-@dataclass(frozen=True, slots=True)
-class ColumnsState:
+class ColumnsState(Struct, frozen=True):
     """Columns from the largest unit on; the second number is ``taken`` from the first, or all are added.
 
     ``block`` counts the columns of a working that adds and takes away in turn.

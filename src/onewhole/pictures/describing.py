@@ -1,8 +1,9 @@
 """The descriptions of a scene: what is shown, and what has changed since the scene before."""
 
 from collections.abc import Iterator
-from dataclasses import replace
 from itertools import pairwise, starmap
+
+from msgspec.structs import replace
 
 from onewhole.number.unit import MEASURES, Kind, Unit
 from onewhole.pictures.caption import Count

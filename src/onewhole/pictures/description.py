@@ -1,7 +1,8 @@
 """What a scene shows, for those who cannot see it: a closed family, read with ``match``. No sentences."""
 
-from dataclasses import dataclass
 from typing import assert_never
+
+from msgspec import Struct
 
 from onewhole.number.quantity import Quantity
 from onewhole.number.unit import Unit
@@ -18,67 +19,58 @@ from onewhole.pictures.bar_description import (
 from onewhole.pictures.caption import Caption, Count
 
 
-@dataclass(frozen=True, slots=True)
-class Shown:
+class Shown(Struct, frozen=True):
     """What is there to be seen; nothing where no amount is given."""
 
     amounts: tuple[Caption, ...]
 
 
-@dataclass(frozen=True, slots=True)
-class StillThere:
+class StillThere(Struct, frozen=True):
     """What is left after something went."""
 
     amounts: tuple[Caption, ...]
 
 
-@dataclass(frozen=True, slots=True)
-class CrossedOut:
+class CrossedOut(Struct, frozen=True):
     """What is crossed out, because it is taken away."""
 
     amounts: tuple[Caption, ...]
 
 
-@dataclass(frozen=True, slots=True)
-class Gathered:
+class Gathered(Struct, frozen=True):
     """What is there after numbers or parts moved together."""
 
     amounts: tuple[Caption, ...]
 
 
-@dataclass(frozen=True, slots=True)
-class Makes:
+class Makes(Struct, frozen=True):
     """Small ones, and what they make: 10 ones, 1 ten."""
 
     small: Caption
     made: Caption
 
 
-@dataclass(frozen=True, slots=True)
-class CutInto:
+class CutInto(Struct, frozen=True):
     """What is cut, and into how many parts: 1 whole, 6 sixths."""
 
     cut: Caption
     parts: Caption
 
 
-@dataclass(frozen=True, slots=True)
-class SplitInto:
+class SplitInto(Struct, frozen=True):
     """A number, and the numbers that it is split into."""
 
     number: Quantity
     parts: tuple[Quantity, ...]
 
 
-@dataclass(frozen=True, slots=True)
-class OneJump:
+class OneJump(Struct, frozen=True):
     """How long a jump is."""
 
     length: Quantity
 
 
-@dataclass(frozen=True, slots=True)
-class EqualJumps:
+class EqualJumps(Struct, frozen=True):
     """So many jumps, all of one length, and where the last one ends."""
 
     count: int
@@ -86,37 +78,32 @@ class EqualJumps:
     end: Quantity
 
 
-@dataclass(frozen=True, slots=True)
-class JumpEnds:
+class JumpEnds(Struct, frozen=True):
     """Where a jump ends."""
 
     place: Quantity
 
 
-@dataclass(frozen=True, slots=True)
-class OnRuler:
+class OnRuler(Struct, frozen=True):
     """A ruler that is marked in so small parts of an inch, or in inches."""
 
     part: Unit
 
 
-@dataclass(frozen=True, slots=True)
-class Compared:
+class Compared(Struct, frozen=True):
     """Two amounts, one beside the other."""
 
     first: Caption
     second: Caption
 
 
-@dataclass(frozen=True, slots=True)
-class MarkAt:
+class MarkAt(Struct, frozen=True):
     """An amount that is marked, to see which numbers are less and which are more."""
 
     amount: Quantity
 
 
-@dataclass(frozen=True, slots=True)
-class LiesBetween:
+class LiesBetween(Struct, frozen=True):
     """A number, and the two neighbors that it lies between."""
 
     number: Quantity
@@ -124,44 +111,38 @@ class LiesBetween:
     high: Quantity
 
 
-@dataclass(frozen=True, slots=True)
-class Halfway:
+class Halfway(Struct, frozen=True):
     """What is halfway between two neighbors."""
 
     middle: Quantity
 
 
-@dataclass(frozen=True, slots=True)
-class RoundedTo:
+class RoundedTo(Struct, frozen=True):
     """The neighbor that a number is rounded to."""
 
     neighbor: Quantity
 
 
-@dataclass(frozen=True, slots=True)
-class WholeAmount:
+class WholeAmount(Struct, frozen=True):
     """How much a whole is that has parts; None where that is the blank."""
 
     amount: Quantity | None
 
 
-@dataclass(frozen=True, slots=True)
-class PartAmount:
+class PartAmount(Struct, frozen=True):
     """How much a part of a whole is; None where that is the blank."""
 
     amount: Quantity | None
 
 
-@dataclass(frozen=True, slots=True)
-class SidesOf:
+class SidesOf(Struct, frozen=True):
     """A rectangle, and how long its sides are: at the side, and above."""
 
     left: Quantity
     right: Quantity
 
 
-@dataclass(frozen=True, slots=True)
-class PartProduct:
+class PartProduct(Struct, frozen=True):
     """A part of a rectangle: its sides, and its area."""
 
     left: Quantity
@@ -169,99 +150,86 @@ class PartProduct:
     area: Quantity
 
 
-@dataclass(frozen=True, slots=True)
-class Shares:
+class Shares(Struct, frozen=True):
     """Among how many shares something is given out."""
 
     count: int
 
 
-@dataclass(frozen=True, slots=True)
-class EachHas:
+class EachHas(Struct, frozen=True):
     """What each share has by now."""
 
     amounts: tuple[Caption, ...]
 
 
-@dataclass(frozen=True, slots=True)
-class UnderEachOther:
+class UnderEachOther(Struct, frozen=True):
     """Numbers that stand in columns, to be added, or the second ``taken`` from the first."""
 
     numbers: tuple[Quantity, ...]
     taken: bool
 
 
-@dataclass(frozen=True, slots=True)
-class WrittenAbove:
+class WrittenAbove(Struct, frozen=True):
     """What is written small above columns: in place of digits that are struck out, or to be added too."""
 
     counts: tuple[Count, ...]
     struck: bool
 
 
-@dataclass(frozen=True, slots=True)
-class WrittenBelow:
+class WrittenBelow(Struct, frozen=True):
     """The digits written below the columns so far."""
 
     counts: tuple[Count, ...]
 
 
-@dataclass(frozen=True, slots=True)
-class TimesInColumns:
+class TimesInColumns(Struct, frozen=True):
     """Two numbers that stand under each other to be multiplied, ``above`` and ``below``."""
 
     above: Quantity
     below: Quantity
 
 
-@dataclass(frozen=True, slots=True)
-class WrittenRows:
+class WrittenRows(Struct, frozen=True):
     """Numbers that stand in rows below those that are multiplied."""
 
     numbers: tuple[Quantity, ...]
 
 
-@dataclass(frozen=True, slots=True)
-class DividedInColumns:
+class DividedInColumns(Struct, frozen=True):
     """A number behind a bracket, and before it the one that it is divided by."""
 
     number: Quantity
     by: Quantity
 
 
-@dataclass(frozen=True, slots=True)
-class WrittenOver:
+class WrittenOver(Struct, frozen=True):
     """The digits of a quotient, written over the number that is divided."""
 
     counts: tuple[Count, ...]
 
 
-@dataclass(frozen=True, slots=True)
-class DivisionRow:
+class DivisionRow(Struct, frozen=True):
     """What is taken away below a number that is divided, and what is left with the digit brought down."""
 
     taken: Count | None
     left: Count | None
 
 
-@dataclass(frozen=True, slots=True)
-class PlotFrom:
+class PlotFrom(Struct, frozen=True):
     """A line plot, and the two ends of its axis."""
 
     first: Quantity
     last: Quantity
 
 
-@dataclass(frozen=True, slots=True)
-class StackOf:
+class StackOf(Struct, frozen=True):
     """How many marks stand above a value."""
 
     value: Quantity
     count: int
 
 
-@dataclass(frozen=True, slots=True)
-class Framed:
+class Framed(Struct, frozen=True):
     """The values whose marks are framed."""
 
     values: tuple[Quantity, ...]

@@ -1,12 +1,11 @@
 """A jump along a number line, and a plan of jumps with what is marked from the first line on."""
 
-from dataclasses import dataclass
+from msgspec import Struct
 
 from onewhole.number.ladder import Ladder
 
 
-@dataclass(frozen=True, slots=True)
-class Jump:
+class Jump(Struct, frozen=True):
     """A jump from one point to another, in the ladder's smallest unit; ``term`` is the number it jumps by."""
 
     start: int
@@ -14,8 +13,7 @@ class Jump:
     term: int = 1
 
 
-@dataclass(frozen=True, slots=True)
-class JumpPlan:
+class JumpPlan(Struct, frozen=True):
     """Points marked from the first line on, and jumps; ``drawn[i]`` of them are drawn at line i.
 
     All points count the ladder's smallest unit. ``answer`` is where the answer is marked on the last line

@@ -1,7 +1,8 @@
 """How much a drawing can hold and still be counted by looking. Common practice, no source."""
 
-from dataclasses import dataclass
 from fractions import Fraction
+
+from msgspec import Struct
 
 from onewhole.errors import InputError
 
@@ -21,8 +22,7 @@ MOST_WHOLES = 12
 LEAST_PART = Fraction(2)
 
 
-@dataclass(frozen=True, slots=True)
-class PicturePaper:
+class PicturePaper(Struct, frozen=True):
     """What a picture is drawn on: its width and most height in millimetres.
 
     ``least`` is how high a digit is at least, as a share of the picture's longer side.

@@ -1,9 +1,10 @@
 """A line plot: an axis with its places equally far apart, and a cross for each measurement."""
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
 from fractions import Fraction
 from itertools import pairwise
+
+from msgspec import Struct
 
 from onewhole.number.quantity import Quantity, with_mark
 from onewhole.pictures.description import Description, Framed, PlotFrom, StackOf
@@ -23,8 +24,7 @@ SHARE, FRAME = Fraction(7, 10), Fraction(9, 10)
 LONG_STEPS = (1, 2, 5, 10)
 
 
-@dataclass(frozen=True, slots=True)
-class _Laid:
+class _Laid(Struct, frozen=True):
     """A line plot laid out on paper, in exact millimetres."""
 
     plot: LinePlot

@@ -1,8 +1,9 @@
 """Pieces put elsewhere, and scenes given one size, so that one can stand where the other stood."""
 
-from dataclasses import replace
 from fractions import Fraction
 from typing import assert_never
+
+from msgspec.structs import replace
 
 from onewhole.pictures.scene import Box, Hop, Piece, Scene, Shape, Stroke, Wedge, Words
 

@@ -1,11 +1,13 @@
 """A working on a number line: points in exact places, and jumps drawn one by one."""
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass, replace
 from fractions import Fraction
 from functools import partial
 from itertools import pairwise, starmap
 from math import ceil
+
+from msgspec import Struct
+from msgspec.structs import replace
 
 from onewhole.number.clock import clock, on_clock
 from onewhole.number.ladder import TEN, Ladder, Style, decimal, measure
@@ -109,8 +111,7 @@ def _written(working: Working) -> tuple[Quantity, ...]:
             return ()
 
 
-@dataclass(frozen=True, slots=True)
-class _LineDrawing:
+class _LineDrawing(Struct, frozen=True):
     """A plan of jumps laid out: its axis, how high the line stands, and the row of every number beside it."""
 
     plan: JumpPlan

@@ -1,9 +1,11 @@
 """The page layout of wholes and parts: rows of equal places as large as fit, with labels beneath."""
 
 from collections.abc import Callable, Iterator
-from dataclasses import dataclass, replace
 from fractions import Fraction
 from itertools import accumulate
+
+from msgspec import Struct
+from msgspec.structs import replace
 
 from onewhole.number.unit import Unit
 from onewhole.pictures.describing import counts, descriptions
@@ -26,8 +28,7 @@ NARROW_DIGITS = Fraction(4)
 ABOVE, OVER, SMALL = Fraction(13), Fraction(2), Fraction(4)
 
 
-@dataclass(frozen=True, slots=True)
-class Form:
+class Form(Struct, frozen=True):
     """How one kind of picture draws a whole and a part inside its place.
 
     ``tall`` is the height of a place for a width of 1, or its height in millimetres where ``flat``. ``part``
@@ -48,8 +49,7 @@ class Form:
     ruled: Callable[[str, Box, int], tuple[Piece, ...]] | None = None
 
 
-@dataclass(frozen=True, slots=True)
-class _Grid:
+class _Grid(Struct, frozen=True):
     """Places in ``columns`` columns; the rows of each number start under those of the one before."""
 
     columns: int

@@ -1,7 +1,8 @@
 """A whole and its parts, one of them missing: what a problem with a blank says about them."""
 
-from dataclasses import dataclass
 from fractions import Fraction
+
+from msgspec import Struct
 
 from onewhole.number.quantity import Quantity
 from onewhole.statements.expression import Expression, Sum, value, without_brackets
@@ -17,8 +18,7 @@ from onewhole.working.steps.work_steps import has_steps
 MOST_SHARES = 7
 
 
-@dataclass(frozen=True, slots=True)
-class Share:
+class Share(Struct, frozen=True):
     """The whole or one of its parts: as the problem writes it, a blank as a hole, and its amount.
 
     It is cut into so many equal ``shares`` where the problem says so.
@@ -29,8 +29,7 @@ class Share:
     shares: int = 1
 
 
-@dataclass(frozen=True, slots=True)
-class PartWhole:
+class PartWhole(Struct, frozen=True):
     """A whole and its parts in the order of the problem; exactly one of all these is the blank.
 
     Raises ValueError when the parts together are not the whole.

@@ -1,7 +1,8 @@
 """A picture: a scene for each line of a working, so that a change of the line is a change of the scene."""
 
-from dataclasses import dataclass
 from enum import Enum
+
+from msgspec import Struct
 
 from onewhole.pictures.scene import Look, Scene
 
@@ -24,8 +25,7 @@ class PictureKind(Enum):
     PLOT = "line plot"
 
 
-@dataclass(frozen=True, slots=True)
-class Picture:
+class Picture(Struct, frozen=True):
     """``scenes[i]`` shows ``working.lines[i]``; neighbours may be the same scene. All are of one size.
 
     ``still`` is the scene for a still picture where none of these is it; it may be of another size.

@@ -1,12 +1,14 @@
 """What is shown of a quantity at each line of a working: wholes and pieces, and what is taken away."""
 
 from collections.abc import Iterable
-from dataclasses import dataclass, replace
 from fractions import Fraction
 from functools import reduce
 from itertools import pairwise
 from math import lcm
 from operator import add
+
+from msgspec import Struct
+from msgspec.structs import replace
 
 from onewhole.number.ladder import Style
 from onewhole.number.quantity import Quantity
@@ -41,8 +43,7 @@ SAID_ONLY = CountedUp | TurnedRound | EachUnitTimes | OneFractionEach
 NOT_YET = OpensOne | OneIsWorth | WholesInPieces | SameToBoth | CutAgain
 
 
-@dataclass(frozen=True, slots=True)
-class Heap:
+class Heap(Struct, frozen=True):
     """Uncut wholes, and pieces of which ``per`` make one whole (1 where there are no pieces).
 
     >>> Heap(6, 8, 6).amount
@@ -72,8 +73,7 @@ class Heap:
         return not uneven and other.wholes <= self.wholes and pieces <= self.pieces
 
 
-@dataclass(frozen=True, slots=True)
-class QuantityState:
+class QuantityState(Struct, frozen=True):
     """What a line shows: a heap for each number, what is crossed out, what is still to be taken away.
 
     The value of the line is ``heaps`` less ``struck`` less ``waiting``. Something is crossed out only where
@@ -98,8 +98,7 @@ class QuantityState:
         return sum((heap.amount for heap in self.heaps), Fraction(0))
 
 
-@dataclass(frozen=True, slots=True)
-class _StatePart:
+class _StatePart(Struct, frozen=True):
     heap: Heap
     taken: bool
 

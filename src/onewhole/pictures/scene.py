@@ -1,8 +1,9 @@
 """A scene: named pieces on squared paper, in exact millimetres."""
 
-from dataclasses import dataclass
 from enum import Enum
 from fractions import Fraction
+
+from msgspec import Struct
 
 from onewhole.pictures.caption import Caption, Groups
 from onewhole.pictures.description import Description
@@ -18,8 +19,7 @@ class Look(Enum):
     STRUCK = "struck"  # hatched and crossed out: taken away
 
 
-@dataclass(frozen=True, slots=True)
-class Box:
+class Box(Struct, frozen=True):
     """A rectangle: left, top, width and height in millimetres."""
 
     x: Fraction
@@ -28,8 +28,7 @@ class Box:
     height: Fraction
 
 
-@dataclass(frozen=True, slots=True)
-class Wedge:
+class Wedge(Struct, frozen=True):
     """A sector of a disc: its centre and radius in millimetres; start and sweep in turns, from the top on."""
 
     x: Fraction
@@ -39,8 +38,7 @@ class Wedge:
     sweep: Fraction
 
 
-@dataclass(frozen=True, slots=True)
-class Stroke:
+class Stroke(Struct, frozen=True):
     """A straight pencil line from one point to another, in millimetres."""
 
     x: Fraction
@@ -49,8 +47,7 @@ class Stroke:
     to_y: Fraction
 
 
-@dataclass(frozen=True, slots=True)
-class Hop:
+class Hop(Struct, frozen=True):
     """A jump over a number line: a parabola from (x, y) to (to_x, y), ``height`` millimetres high.
 
     It is drawn from x to to_x, with an arrowhead at the end.
@@ -62,8 +59,7 @@ class Hop:
     height: Fraction
 
 
-@dataclass(frozen=True, slots=True)
-class Words:
+class Words(Struct, frozen=True):
     """Something written, or a blank, centred on a point; ``size`` is the height of digits in millimetres."""
 
     x: Fraction
@@ -75,8 +71,7 @@ class Words:
 Shape = Box | Wedge | Stroke | Hop | Words
 
 
-@dataclass(frozen=True, slots=True)
-class Piece:
+class Piece(Struct, frozen=True):
     """A shape with a name that stays the same from scene to scene, so that a change can be followed."""
 
     name: str
@@ -84,8 +79,7 @@ class Piece:
     look: Look = Look.PLAIN
 
 
-@dataclass(frozen=True, slots=True)
-class Scene:
+class Scene(Struct, frozen=True):
     """Pieces in the order they are drawn, on a sheet of ``width`` by ``height`` millimetres.
 
     ``descriptions`` say what it shows, in order, for those who cannot see it.

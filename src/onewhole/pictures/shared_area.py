@@ -4,10 +4,11 @@ Source: 4.NBT.B.6 and 5.NBT.B.6 (rectangular arrays, area models), CCSSM (2010).
 """
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 from fractions import Fraction
 from itertools import accumulate, pairwise
 from math import ceil
+
+from msgspec import Struct
 
 from onewhole.number.quantity import Quantity, usual, whole
 from onewhole.pictures.description import Description, PartProduct, Shown, StillThere
@@ -60,8 +61,7 @@ def _kept(states: tuple[SharesState, ...]) -> Iterator[SharesState]:
         yield SharesState(parts, state.left)
 
 
-@dataclass(frozen=True, slots=True)
-class _Rectangle:
+class _Rectangle(Struct, frozen=True):
     """A rectangle of the area ``number`` that is ``by`` high; a one is ``one`` millimetres long."""
 
     number: Quantity

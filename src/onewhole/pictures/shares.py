@@ -6,10 +6,12 @@ of up to twelve to the next are strips in true proportion. Source: objects in ea
 """
 
 from collections.abc import Iterator
-from dataclasses import dataclass, replace
 from fractions import Fraction
 from functools import reduce
 from itertools import product
+
+from msgspec import Struct
+from msgspec.structs import replace
 
 from onewhole.number.ladder import Style, joined, measure, mixed
 from onewhole.number.quantity import Quantity, usual, whole
@@ -69,8 +71,7 @@ def shares(working: Working, paper: PicturePaper = PAGE) -> Picture:
     return Picture(PictureKind.SHARES, scenes, still=drawing.alone(states[-1]).scene(states[-1], len(states)))
 
 
-@dataclass(frozen=True, slots=True)
-class _Column:
+class _Column(Struct, frozen=True):
     """A unit: what one is worth in writing, how wide one is, how many stand side by side, where.
 
     ``round`` is how much of a disc is drawn: of a piece of a whole as much as it is.
@@ -88,8 +89,7 @@ class _Column:
         return max(self.wide * self.abreast, across(self.worth)) + GAP
 
 
-@dataclass(frozen=True, slots=True)
-class _ToLayOut:
+class _ToLayOut(Struct, frozen=True):
     """What is to be laid out: states and shares, every unit there is, and every number as it is written."""
 
     states: tuple[SharesState, ...]
@@ -109,8 +109,7 @@ class _ToLayOut:
         return cls(states, by, units, written, told, _as_strips(units, written))
 
 
-@dataclass(frozen=True, slots=True)
-class _SharesDrawing:
+class _SharesDrawing(Struct, frozen=True):
     """The columns laid out, how tall one unit, the pile above and the row of a share are, in millimetres.
 
     ``numbered`` says that there is room in each row to write what the share has.

@@ -1,8 +1,10 @@
 """What each share has at every line of a quotient, and what is still to be shared out."""
 
 from collections.abc import Callable, Iterator
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from fractions import Fraction
+
+from msgspec import Struct
 
 from onewhole.number.quantity import Quantity
 from onewhole.number.unit import Unit
@@ -20,8 +22,7 @@ from onewhole.working.working import Working
 GIVEN_OUT = frozenset({SHARE_UNITS.key, KNOWN_QUOTIENT.key, AS_FRACTION.key})
 
 
-@dataclass(frozen=True, slots=True)
-class SharesState:
+class SharesState(Struct, frozen=True):
     """What each of so many shares ``has``, part by part, and what is ``left`` (None: nothing more)."""
 
     has: tuple[Quantity, ...]

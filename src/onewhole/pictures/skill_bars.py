@@ -1,8 +1,9 @@
 """How many pupils have each skill: a bar a skill; hatched is there, dotted not known, empty not there."""
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
 from fractions import Fraction
+
+from msgspec import Struct
 
 from onewhole.number.quantity import whole
 from onewhole.pictures.description import Shown
@@ -14,8 +15,7 @@ NUMBERED = Fraction(9)
 DIGITS = Fraction(4)
 
 
-@dataclass(frozen=True, slots=True)
-class SkillCounts:
+class SkillCounts(Struct, frozen=True):
     """Of a class, how many pupils have a skill, of how many it is not known, and how many have it not."""
 
     there: int

@@ -1,9 +1,10 @@
 """Split and join, as a number bond: a whole is parted off, cut up, and its pieces put together."""
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 from enum import IntEnum
 from fractions import Fraction
+
+from msgspec import Struct
 
 from onewhole.number.digits import in_digits, named_places
 from onewhole.number.ladder import Style
@@ -50,8 +51,7 @@ class SplitRows(IntEnum):
     ALL = 3
 
 
-@dataclass(frozen=True, slots=True)
-class Grown:
+class Grown(Struct, frozen=True):
     """How a number is parted, as a tree, and how many of its rows stand at one line of the working."""
 
     tree: Parting

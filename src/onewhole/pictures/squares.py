@@ -1,8 +1,11 @@
 """Rows of squares with a digit in each, for numbers that are multiplied or divided in columns."""
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass, field, replace
+from dataclasses import dataclass, field
 from enum import Enum
+
+from msgspec import Struct
+from msgspec.structs import replace
 
 from onewhole.number.quantity import whole
 from onewhole.number.unit import Unit
@@ -18,8 +21,7 @@ class RowSign(Enum):
     MINUS = "-"
 
 
-@dataclass(frozen=True, slots=True)
-class WrittenRow:
+class WrittenRow(Struct, frozen=True):
     """A row of squares from the left, each with a digit or nothing (None).
 
     A ``small`` row holds what is carried, and is ``struck`` once that was used. The ``sign`` stands in the
@@ -42,8 +44,7 @@ class WrittenRow:
         return all(digit is None for digit in self.digits)
 
 
-@dataclass(frozen=True, slots=True)
-class WrittenState:
+class WrittenState(Struct, frozen=True):
     """The rows from top to bottom. All states of a working have the same rows, and squares in each.
 
     ``bracket`` is the square before which the bracket of a division stands, in its second row; None for a

@@ -5,9 +5,10 @@ whole cut into equal parts. Above a bar stands what is known, below it what is f
 """
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
 from fractions import Fraction
 from itertools import accumulate, pairwise
+
+from msgspec import Struct
 
 from onewhole.number.quantity import Quantity
 from onewhole.number.unit import Kind
@@ -36,8 +37,7 @@ HIGHER, LOWER = Fraction(1, 2), Fraction(3, 2)
 MOST_STEPS, MOST_PARTS = 4, 12
 
 
-@dataclass(frozen=True, slots=True)
-class StepBar:
+class StepBar(Struct, frozen=True):
     """One step as a bar: its parts from the left, of which the first ``found`` are the result.
 
     ``above`` and ``below`` are numbers with the parts that they stand for, from the first of these to the one
@@ -174,8 +174,7 @@ def _scale(kind: Kind, steps: Sequence[StepBar]) -> Fraction:
     return LONG / most
 
 
-@dataclass(frozen=True, slots=True)
-class _Row:
+class _Row(Struct, frozen=True):
     """A step laid out: where its parts begin and end, from the left."""
 
     step: StepBar

@@ -1,8 +1,9 @@
 """The bars of what is added, taken away, taken so many times and shared: a bar for each step."""
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from fractions import Fraction
+
+from msgspec import Struct
 
 from onewhole.number.quantity import Quantity
 from onewhole.pictures.bar_rows import BarRow, Stretch, StretchRole, Written, blank_or
@@ -13,8 +14,7 @@ from onewhole.statements.expression import Expression, Quotient, Sum, Term, Time
 MOST_EQUAL = 12
 
 
-@dataclass(frozen=True, slots=True)
-class _StoryStep:
+class _StoryStep(Struct, frozen=True):
     """What a part of an expression comes to: its amount, how it is written, and the bars it took."""
 
     amount: Fraction

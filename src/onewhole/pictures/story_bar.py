@@ -6,9 +6,10 @@ common practice, no source.
 """
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
 from fractions import Fraction
 from itertools import accumulate
+
+from msgspec import Struct
 
 from onewhole.number.quantity import Quantity
 from onewhole.pictures.bar import DIGITS, MARGIN, ROW, WIDTH
@@ -74,8 +75,7 @@ def _scene(bars: Bars, laid: Sequence["_LaidBar"], height: Fraction) -> Scene:
     return Scene(WIDTH, height, tuple(pieces), tuple(_described(bars)))
 
 
-@dataclass(frozen=True, slots=True)
-class _LaidBar:
+class _LaidBar(Struct, frozen=True):
     """Where one bar stands: the top of its bracket's number, of the bar, of what is under it, and its foot.
 
     ``boxes`` are its stretches; ``inside`` says which of their numbers stand in them, and ``places`` where

@@ -1,8 +1,10 @@
 """The layout of wholes and parts at one line, and how it changes into the layout of the next."""
 
-from dataclasses import dataclass, replace
 from fractions import Fraction
 from itertools import count
+
+from msgspec import Struct
+from msgspec.structs import replace
 
 from onewhole.pictures.quantity_state import Heap, QuantityState
 from onewhole.pictures.scene import Look
@@ -11,8 +13,7 @@ from onewhole.pictures.scene import Look
 LONGEST_ROW = 6
 
 
-@dataclass(frozen=True, slots=True)
-class Bit:
+class Bit(Struct, frozen=True):
     """An uncut whole (``cell`` None) or one part, at place ``slot`` of its row; its name never changes.
 
     ``cut`` is the name of the whole that a part was cut from.
@@ -30,8 +31,7 @@ class Bit:
         return self.cut or self.name
 
 
-@dataclass(frozen=True, slots=True)
-class Row:
+class Row(Struct, frozen=True):
     """The pieces of one number: ``per`` parts to a whole, drawn in ``across`` columns.
 
     ``gone`` are the places of pieces that were taken away.

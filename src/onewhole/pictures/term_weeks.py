@@ -1,8 +1,9 @@
 """The weeks of a term: a row a skill with two lanes, what was on a page above, what is planned below."""
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
 from fractions import Fraction
+
+from msgspec import Struct
 
 from onewhole.number.quantity import whole
 from onewhole.pictures.description import Shown
@@ -18,8 +19,7 @@ INSET = Fraction(3, 5)
 DIGITS = Fraction(23, 10)
 
 
-@dataclass(frozen=True, slots=True)
-class SkillLanes:
+class SkillLanes(Struct, frozen=True):
     """A skill: on how many nights of each week it was on a page, and the weeks in which it is planned."""
 
     on_page: tuple[int, ...]

@@ -1,8 +1,10 @@
 """In-between scenes: what is shown while one scene changes into the next."""
 
-from dataclasses import fields, replace
+from dataclasses import fields
 from fractions import Fraction
 from typing import Any, assert_never
+
+from msgspec.structs import replace
 
 from onewhole.pictures.scene import Box, Hop, Piece, Scene, Shape, Stroke, Wedge, Words
 

@@ -1,121 +1,101 @@
 """Why a picture does not suit a working: a closed family."""
 
-from dataclasses import dataclass
+from msgspec import Struct
 
 
-@dataclass(frozen=True, slots=True)
-class TooManyParts:
+class TooManyParts(Struct, frozen=True):
     """A whole has ``parts`` equal parts; ``most`` can be counted by looking."""
 
     parts: int
     most: int
 
 
-@dataclass(frozen=True, slots=True)
-class TooManyWholes:
+class TooManyWholes(Struct, frozen=True):
     """The picture would need ``wholes`` wholes; ``most`` can be counted by looking."""
 
     wholes: int
     most: int
 
 
-@dataclass(frozen=True, slots=True)
-class NotHundredths:
+class NotHundredths(Struct, frozen=True):
     """A hundred grid shows tenths and hundredths, and a whole has ``parts`` parts."""
 
     parts: int
 
 
-@dataclass(frozen=True, slots=True)
-class NoPlaceOnLine:
+class NoPlaceOnLine(Struct, frozen=True):
     """The working is no sum, difference, comparison, counting on or rounding."""
 
 
-@dataclass(frozen=True, slots=True)
-class NotOnRuler:
+class NotOnRuler(Struct, frozen=True):
     """The problem does not count inches in halves, fourths, eighths or sixteenths, up to a foot."""
 
 
-@dataclass(frozen=True, slots=True)
-class TooManyJumps:
+class TooManyJumps(Struct, frozen=True):
     """The line would show ``jumps`` jumps; ``most`` stand apart."""
 
     jumps: int
     most: int
 
 
-@dataclass(frozen=True, slots=True)
-class NothingToSplit:
+class NothingToSplit(Struct, frozen=True):
     """The working opens nothing and makes nothing."""
 
 
-@dataclass(frozen=True, slots=True)
-class NoTensAndOnes:
+class NoTensAndOnes(Struct, frozen=True):
     """The numbers do not count in tens and ones."""
 
 
-@dataclass(frozen=True, slots=True)
-class NotPlaceByPlace:
+class NotPlaceByPlace(Struct, frozen=True):
     """The strategy does not go place by place."""
 
 
-@dataclass(frozen=True, slots=True)
-class TooMuchForBlocks:
+class TooMuchForBlocks(Struct, frozen=True):
     """Blocks show two numbers, with ``most`` of the smallest place at most."""
 
     most: int
 
 
-@dataclass(frozen=True, slots=True)
-class NoPartsOfWhole:
+class NoPartsOfWhole(Struct, frozen=True):
     """The problem does not tell a whole and its parts with one of them missing."""
 
 
-@dataclass(frozen=True, slots=True)
-class TooSmallBeside:
+class TooSmallBeside(Struct, frozen=True):
     """One part cannot be seen beside the others."""
 
 
-@dataclass(frozen=True, slots=True)
-class NoRoom:
+class NoRoom(Struct, frozen=True):
     """Wholes and parts do not fit on one picture."""
 
 
-@dataclass(frozen=True, slots=True)
-class NoArea:
+class NoArea(Struct, frozen=True):
     """Nothing is multiplied part by part, so there is no rectangle to cut."""
 
 
-@dataclass(frozen=True, slots=True)
-class NoShares:
+class NoShares(Struct, frozen=True):
     """Nothing is given out to shares, unit by unit."""
 
 
-@dataclass(frozen=True, slots=True)
-class TooManyShares:
+class TooManyShares(Struct, frozen=True):
     """There are ``shares`` shares; ``most`` can be counted by looking."""
 
     shares: int
     most: int
 
 
-@dataclass(frozen=True, slots=True)
-class NotInColumns:
+class NotInColumns(Struct, frozen=True):
     """The working does not go column by column."""
 
 
-@dataclass(frozen=True, slots=True)
-class SeveralSteps:
+class SeveralSteps(Struct, frozen=True):
     """Several steps are worked one after another, and a picture of one of them does not show the others."""
 
 
-@dataclass(frozen=True, slots=True)
-class NoPlot:
+class NoPlot(Struct, frozen=True):
     """Nothing is asked of a line plot."""
 
 
-@dataclass(frozen=True, slots=True)
-class OnlyPlot:
+class OnlyPlot(Struct, frozen=True):
     """What is asked of a line plot is seen on the plot itself."""
 
 

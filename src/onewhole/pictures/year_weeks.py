@@ -1,8 +1,9 @@
 """The weeks of a year: a row a topic, hatched in the week it is taught, a box where it comes back."""
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
 from fractions import Fraction
+
+from msgspec import Struct
 
 from onewhole.number.quantity import whole
 from onewhole.pictures.description import Shown
@@ -18,8 +19,7 @@ DIGITS = Fraction(5, 2)
 NUMBERED = 4
 
 
-@dataclass(frozen=True, slots=True)
-class TopicWeeks:
+class TopicWeeks(Struct, frozen=True):
     """A topic: the week in which it is taught, and those in which it comes back, counted from 1."""
 
     taught: int

@@ -2,10 +2,11 @@
 
 import re
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
 from datetime import datetime
 from io import BytesIO
 from typing import TYPE_CHECKING
+
+from msgspec import Struct
 
 from onewhole.marking.reading.tables.table_cell import column_letters
 from onewhole.presses.workbook_writing import plain_text
@@ -29,16 +30,14 @@ _CODES, _NAMES, _ANSWERS = 8, 22, 14
 _FONT, _SIZE, _LINE = "Calibri", 11, 15
 
 
-@dataclass(frozen=True, slots=True)
-class ClassSheet:
+class ClassSheet(Struct, frozen=True):
     """A class: its name, its pupils' codes with their names, empty where none was typed."""
 
     name: str
     pupils: Sequence[tuple[str, str]]
 
 
-@dataclass(frozen=True, slots=True)
-class AskedColumn:
+class AskedColumn(Struct, frozen=True):
     """A problem: its label, the line that is asked, and what a cell says of it while one is in it."""
 
     label: str

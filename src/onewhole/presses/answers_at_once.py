@@ -7,9 +7,9 @@ or added in the catalogue alone.
 """
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 
 import numpy as np
+from msgspec import Struct
 from numpy.typing import NDArray
 
 from onewhole.misconceptions.catalogue import by_id
@@ -21,8 +21,7 @@ Mask = NDArray[np.bool_]
 SHIFT = 20
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Table:
+class Table(Struct, frozen=True, eq=False):
     """Problems w1 n1/d - w2 n2/d (or + where nothing is ``taken``), one a place; numerators below d."""
 
     w1: Counts
@@ -47,8 +46,7 @@ class Table:
         return first - second if self.taken else first + second
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Writes:
+class Writes(Struct, frozen=True, eq=False):
     """What one pattern writes: where it shows, the answer as one number, and where it is right by luck."""
 
     shows: Mask

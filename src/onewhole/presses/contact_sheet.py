@@ -1,12 +1,12 @@
 """A contact sheet: small pictures in rows, each with its words, under headings; one picture to look at."""
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from functools import lru_cache
 from importlib.resources import files
 from io import BytesIO
 from typing import Final
 
+from msgspec import Struct
 from PIL import Image, ImageDraw, ImageFont
 
 _FONT: Final = str(files("fontpkg_lexend") / "files" / "Lexend[wght].ttf")
@@ -19,8 +19,7 @@ _PAPER, _INK, _LINE = 255, 20, 150
 MOST_ON_SHEET = 400
 
 
-@dataclass(frozen=True, slots=True)
-class ContactPart:
+class ContactPart(Struct, frozen=True):
     """A heading and the pictures under it: each a PNG, with two short lines of words."""
 
     heading: str

@@ -1,9 +1,9 @@
 """The foot of the board: the film's title, and a row of small kites, one a problem."""
 
 import math
-from dataclasses import dataclass
 
 import numpy as np
+from msgspec import Struct
 from PIL import Image, ImageDraw
 
 from onewhole.presses.board_paper import INK, PAPER, squared_paper
@@ -18,8 +18,7 @@ from onewhole.walkthroughs.shape import Shape
 SHARE, KITE = 3, 14
 
 
-@dataclass(frozen=True, slots=True)
-class Footer:
+class Footer(Struct, frozen=True):
     """Words at the left; of so many problems this is number ``at``, where ``now`` one is being worked."""
 
     words: str

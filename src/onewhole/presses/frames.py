@@ -1,11 +1,12 @@
 """Frames: what the board shows, drawn only when something changes on it."""
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass, replace
 from fractions import Fraction
 from typing import Protocol, assert_never
 
 import numpy as np
+from msgspec import Struct
+from msgspec.structs import replace
 from PIL import Image
 
 from onewhole.errors import Fault
@@ -32,8 +33,7 @@ STEP = 2
 HELD = 2 * FRAMES
 
 
-@dataclass(frozen=True, slots=True)
-class FramePart:
+class FramePart(Struct, frozen=True):
     """A chapter by itself, from 0 on: its footer, what happens, how many frames it lasts, its board's shape.
 
     ``spoken`` are the frames at which another cue begins, each with the bar that marks its lines from then
@@ -51,8 +51,7 @@ class FramePart:
     turns: tuple[tuple[int, int, str], ...] = ()
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Frame:
+class Frame(Struct, frozen=True, eq=False):
     """A frame by its number: the board, RGB (height x width x 3), and the part of it that changed, if any.
 
     The board is the same array from frame to frame; copy it to keep it.

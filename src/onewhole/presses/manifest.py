@@ -1,11 +1,11 @@
 """The list that lies in a folder of pages: which files belong together, made when, from which sheet."""
 
 from collections.abc import Collection
-from dataclasses import dataclass
 from hashlib import file_digest, sha256
 from pathlib import Path
 
 import msgspec
+from msgspec import Struct
 
 #: The list's name in the folder; no page is called so.
 MANIFEST = "manifest.json"
@@ -13,8 +13,7 @@ MANIFEST = "manifest.json"
 LARGEST = 1_000_000
 
 
-@dataclass(frozen=True, slots=True)
-class ManifestFile:
+class ManifestFile(Struct, frozen=True):
     """A file: its name, which page it is, of which part of a night, when it was made, its size and SHA-256.
 
     ``pupils`` says that it holds what pupils wrote, or what that may show.
@@ -29,8 +28,7 @@ class ManifestFile:
     sha256: str
 
 
-@dataclass(frozen=True, slots=True)
-class Manifest:
+class Manifest(Struct, frozen=True):
     """What belongs together: the title and digest of the sheet, the digest of the answers, and the files.
 
     ``answers`` is empty where no file holds what pupils wrote.

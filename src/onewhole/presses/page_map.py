@@ -1,8 +1,9 @@
 """Where everything stands on a page that is pressed, asked of the press itself: nothing is laid out twice."""
 
 from collections.abc import Iterable, Mapping
-from dataclasses import dataclass
 from typing import Final
+
+from msgspec import Struct
 
 from onewhole.errors import Fault
 from onewhole.presses.pdf import press_asked
@@ -16,8 +17,7 @@ UNITS: Final = 100
 _PARTS: Final = ("whole", "over", "under")
 
 
-@dataclass(frozen=True, slots=True)
-class _Stands:
+class _Stands(Struct, frozen=True):
     """What stands somewhere: what it is, its page and box, and what else the look of the page says of it."""
 
     what: str

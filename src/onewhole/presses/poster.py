@@ -1,10 +1,10 @@
 """The poster of a film: one picture that says what it is about."""
 
 import math
-from dataclasses import replace
 from io import BytesIO
 
 import numpy as np
+from msgspec.structs import replace
 from PIL import Image, ImageChops
 
 from onewhole.languages.class_words import ClassWords

@@ -7,12 +7,12 @@ checked here one by one, and the consortium's own schemas are not run.
 
 import re
 from collections.abc import Iterator
-from dataclasses import dataclass
 from typing import Final
 from xml.etree.ElementTree import Element, ParseError
 
 from defusedxml.common import DefusedXmlException
 from defusedxml.ElementTree import fromstring
+from msgspec import Struct
 
 from onewhole.errors import InputError
 from onewhole.presses.handed_zip import handed_files
@@ -46,8 +46,7 @@ _NUMBERS = {"integer": re.compile(r"[+-]?\d+"), "float": re.compile(r"[+-]?(\d+\
 _AGAIN = "Ask for the package anew where it comes from, or type the problems."
 
 
-@dataclass(frozen=True, slots=True)
-class QuestionRead:
+class QuestionRead(Struct, frozen=True):
     """An item: its file, label and title, the words and the line of mathematics, the right responses by name.
 
     ``choices`` says what the identifiers of a choice show.
@@ -62,8 +61,7 @@ class QuestionRead:
     choices: dict[str, str]
 
 
-@dataclass(frozen=True, slots=True)
-class QuestionsRead:
+class QuestionsRead(Struct, frozen=True):
     """A package: the title of its test, and its items in order, each with the title of its section."""
 
     title: str
@@ -100,8 +98,7 @@ def questions_in(content: bytes, name: str) -> QuestionsRead:
     return QuestionsRead(_one_line(test.get("title", "")), tuple(package.sections(tests[0], test)))
 
 
-@dataclass(frozen=True, slots=True)
-class _Package:
+class _Package(Struct, frozen=True):
     """The files of a package; what is refused names its file."""
 
     name: str

@@ -2,10 +2,11 @@
 
 import re
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
 from fractions import Fraction
 from pathlib import Path
 from typing import Final
+
+from msgspec import Struct
 
 from onewhole.presses.decoder import RATE
 from onewhole.presses.decoding import (
@@ -85,8 +86,7 @@ def _folder(path: Path, labels: Sequence[str]) -> dict[str, Sound]:
     return sounds
 
 
-@dataclass(frozen=True, slots=True)
-class _Start:
+class _Start(Struct, frozen=True):
     """A row of the file of times; ``column`` is where the time stands."""
 
     label: str

@@ -1,9 +1,9 @@
 """The reveal effect of a film: ink that appears on the board from left to right."""
 
-from dataclasses import dataclass
 from fractions import Fraction
 
 import numpy as np
+from msgspec import Struct
 from numpy.typing import NDArray
 from PIL import Image, ImageDraw
 
@@ -14,8 +14,7 @@ from onewhole.presses.sprites import Pixels, Sprite
 EDGE = 48
 
 
-@dataclass(frozen=True, slots=True)
-class Area:
+class Area(Struct, frozen=True):
     """A part of the board: from left and top up to, and without, right and bottom."""
 
     left: int

@@ -1,7 +1,6 @@
 """The solver: the only module that runs HiGHS, in floats; its results are checked exactly."""
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from fractions import Fraction
 from math import floor
 from typing import NoReturn
@@ -9,6 +8,7 @@ from typing import NoReturn
 import highspy
 import numpy as np
 from highspy import Highs, HighsLp, HighsModelStatus, HighsStatus, MatrixFormat, ObjSense
+from msgspec import Struct
 from numpy.typing import NDArray
 
 from onewhole.errors import Fault, OnewholeError
@@ -24,8 +24,7 @@ class TooSlowError(OnewholeError, TimeoutError):
     """The time was up before any solution was found that keeps the limits."""
 
 
-@dataclass(frozen=True, slots=True)
-class Solution:
+class Solution(Struct, frozen=True):
     """The counts chosen and what they gain, both checked exactly.
 
     ``stopped`` says that the time was up: another machine may then choose otherwise.
@@ -90,8 +89,7 @@ def _prices(program: Program, seconds: int) -> list[tuple[int, int]]:
     return [(max(0, one), max(0, -one)) for one in grains]
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class SolverEnd:
+class SolverEnd(Struct, frozen=True, eq=False):
     """What HiGHS says: how it ended, the counts it found, and a dual price for each limit; all floats."""
 
     status: HighsModelStatus

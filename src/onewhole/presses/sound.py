@@ -1,16 +1,15 @@
 """Sound: samples of one channel and how many there are a second."""
 
-from dataclasses import dataclass
 from fractions import Fraction
 
 import numpy as np
+from msgspec import Struct
 from numpy.typing import NDArray
 
 Samples = NDArray[np.int16]
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Sound:
+class Sound(Struct, frozen=True, eq=False):
     """One channel of sound: whole numbers from -32768 to 32767, ``rate`` of them a second.
 
     Raises ValueError for samples of another shape or kind, and for a rate below 1.

@@ -4,11 +4,11 @@
 """
 
 from collections.abc import Callable, Collection, Hashable, Iterator, Mapping, Sequence
-from dataclasses import dataclass
 from functools import lru_cache
 from itertools import combinations
 
 import numpy as np
+from msgspec import Struct
 from numpy.typing import NDArray
 
 from onewhole.findings.wished_skill import WishedSkill
@@ -158,8 +158,7 @@ def hidden(wrote: Mapping[str, Writes]) -> Iterator[Mask]:
         yield a.shows & b.shows & (a.answer == b.answer)
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class _Field:
+class _Field(Struct, frozen=True, eq=False):
     """The problems of one operation and denominator, with the kind of each (``home``)."""
 
     table: Table
@@ -167,8 +166,7 @@ class _Field:
     kinds: tuple[ProblemClass, ...]
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Everything:
+class Everything(Struct, frozen=True, eq=False):
     """All the problems that meet the wishes, by problem class."""
 
     listed: int
@@ -212,8 +210,7 @@ def space(
     return Everything(listed, tuple(kind for field in fields for kind in field.kinds), fields)
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class _Worked:
+class _Worked(Struct, frozen=True, eq=False):
     """Problems, and what every pattern writes on them."""
 
     table: Table

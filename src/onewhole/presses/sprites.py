@@ -1,10 +1,11 @@
 """Sprites: what is written on the board, as pictures on a transparent ground."""
 
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
 from io import BytesIO
 
 import numpy as np
+from msgspec import Struct
+from msgspec.structs import replace
 from numpy.typing import NDArray
 from PIL import Image
 
@@ -20,8 +21,7 @@ Pixels = NDArray[np.uint8]
 MARGIN = 2
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Sprite:
+class Sprite(Struct, frozen=True, eq=False):
     """Ink on the board: left, top, and RGBA pixels (height x width x 4), a pixel for a unit of the board."""
 
     x: int

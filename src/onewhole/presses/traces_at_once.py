@@ -10,11 +10,11 @@ pupil and skill (`tests/kit/traces.py`). Arrays have the axes pupil, skill and c
 """
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from datetime import date
 from functools import lru_cache
 
 import numpy as np
+from msgspec import Struct
 from numpy.typing import NDArray
 
 from onewhole.marking.practice.course import COURSES, START, telling
@@ -56,8 +56,7 @@ _USUAL = 16
 _NOTHING = 40
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class PractisedNight:
+class PractisedNight(Struct, frozen=True, eq=False):
     """A night: its day, the places of the skills on its page, and by pupil and skill what was answered.
 
     ``here`` says who practised it; ``right`` and ``wrong`` count what could be read.
@@ -70,8 +69,7 @@ class PractisedNight:
     wrong: Numbers
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Traces:
+class Traces(Struct, frozen=True, eq=False):
     """The traces of a class: by pupil and skill the last day (an ordinal, 0 before the first) and the nights.
 
     ``knows`` are the chances, by course, that the skill was there after it, ``weights`` those of the courses.
@@ -163,8 +161,7 @@ def _kept(days: Numbers, nights: Numbers, knows: Numbers, day: date) -> Numbers:
     return kept
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Pooled:
+class Pooled(Struct, frozen=True, eq=False):
     """How likely the courses are: by pupil and skill, and ``by_skill`` for the class as a whole."""
 
     shares: Numbers

@@ -1,10 +1,10 @@
 """The sign of a turn at the foot of the board, and a bar that runs out while the family works."""
 
-from dataclasses import replace
 from functools import cache
 from typing import Final
 
 import numpy as np
+from msgspec.structs import replace
 from PIL import Image, ImageDraw
 
 from onewhole.presses.board_paper import INK, PAPER

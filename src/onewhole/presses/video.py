@@ -6,7 +6,6 @@ from collections.abc import Callable, Sequence
 from concurrent.futures import Future, as_completed
 from concurrent.futures.process import BrokenProcessPool
 from contextlib import suppress
-from dataclasses import dataclass
 from functools import cache, partial
 from importlib.metadata import version
 from importlib.resources import files
@@ -15,6 +14,7 @@ from re import compile as pattern
 
 import av
 import numpy as np
+from msgspec import Struct
 from numpy.typing import NDArray
 
 from onewhole.languages.class_words import ClassWords
@@ -35,8 +35,7 @@ _KEPT = pattern(r"[0-9a-f]{64}\.mp4")
 Sound = tuple[NDArray[np.int16], int]
 
 
-@dataclass(frozen=True, slots=True)
-class Filmed:
+class Filmed(Struct, frozen=True):
     """What making a film took: its seconds, the frames drawn now, parts made and kept, bytes of its files."""
 
     seconds: float

@@ -1,9 +1,9 @@
 """A workbook that was handed in, read in a process of its own: little memory, little time, nothing worked."""
 
-from dataclasses import dataclass
 from typing import Final
 
 import msgspec
+from msgspec import Struct
 
 from onewhole.errors import InputError
 from onewhole.presses.limited import limited
@@ -18,8 +18,7 @@ SECONDS: Final = 10
 _SAVE = "Save the sheet with the answers as CSV, or copy its cells and paste them."
 
 
-@dataclass(frozen=True, slots=True)
-class WorkbookRows:
+class WorkbookRows(Struct, frozen=True):
     """The sheet of a workbook that was open last: its rows, its name, the other sheets' names.
 
     ``formulas`` is how many cells are formulas, ``lost`` are those of them without a result in the file.

@@ -2,10 +2,11 @@
 
 import re
 from collections.abc import Sequence
-from dataclasses import dataclass
 from datetime import datetime
 from io import BytesIO
 from typing import TYPE_CHECKING
+
+from msgspec import Struct
 
 from onewhole.marking.reading.tables.table_cell import column_letters
 
@@ -21,8 +22,7 @@ _UNWRITABLE = re.compile("[\0-\x08\x0b\x0c\x0e-\x1f\ufffe\uffff]")
 _WIDEST, _NARROWEST = 40, 6
 
 
-@dataclass(frozen=True, slots=True)
-class TableSheet:
+class TableSheet(Struct, frozen=True):
     """A sheet of a workbook: its name, and its rows, the first of which is the head."""
 
     name: str

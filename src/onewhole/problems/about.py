@@ -2,8 +2,9 @@
 
 from collections import Counter
 from collections.abc import Iterable
-from dataclasses import dataclass
 from enum import Enum
+
+from msgspec import Struct
 
 from onewhole.number.ladder import Style
 from onewhole.number.unit import Kind
@@ -22,8 +23,7 @@ class Units(Enum):
     MEASURES = "measures"
 
 
-@dataclass(frozen=True, slots=True)
-class About:
+class About(Struct, frozen=True):
     """The one operation that a problem is about, and its units."""
 
     operation: Operation

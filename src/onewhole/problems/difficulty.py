@@ -1,6 +1,6 @@
 """How hard a problem is, as a sum of parts that each say why."""
 
-from dataclasses import dataclass
+from msgspec import Struct
 
 from onewhole.problems.digit_facts import digit_facts
 from onewhole.problems.needs import Needs, needs
@@ -18,16 +18,14 @@ LARGE_DENOMINATOR = 8
 PAIR = 2
 
 
-@dataclass(frozen=True, slots=True)
-class Part:
+class Part(Struct, frozen=True):
     """One reason why a problem is hard, and its points (always more than 0)."""
 
     because: Hardness
     points: int
 
 
-@dataclass(frozen=True, slots=True)
-class Difficulty:
+class Difficulty(Struct, frozen=True):
     """Points and what they are made of.
 
     >>> from onewhole.statements.reading import read_statement

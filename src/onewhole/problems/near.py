@@ -5,9 +5,10 @@ is our own choice: small ones, with the zeros and unequal lengths that distingui
 """
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 from functools import lru_cache
 from itertools import product
+
+from msgspec import Struct
 
 from onewhole.errors import OnewholeError
 from onewhole.findings.searched import NumberSort
@@ -27,8 +28,7 @@ _PLACES = ("", "2", "7", "00", "05", "31", "45", "70")
 _FIRST, _SECOND = (9, 6, 0), (4, 1, 0)
 
 
-@dataclass(frozen=True, slots=True)
-class Space:
+class Space(Struct, frozen=True):
     """Sums or differences of one sort, typed, in the order in which they are tried."""
 
     sort: NumberSort

@@ -1,10 +1,12 @@
 """What a problem needs: regrouping, renaming, and the forms that its numbers are given in."""
 
-from dataclasses import dataclass, replace
 from enum import Enum
 from itertools import accumulate
 from operator import mul
 from typing import assert_never
+
+from msgspec import Struct
+from msgspec.structs import replace
 
 from onewhole.number.another_name import another_name
 from onewhole.number.ladder import Style
@@ -61,8 +63,7 @@ class Operation(Enum):
 REGROUPED = frozenset({Operation.ADD, Operation.SUBTRACT})
 
 
-@dataclass(frozen=True, slots=True)
-class Needs:
+class Needs(Struct, frozen=True):
     """What a problem asks of a pupil, seen from its numbers alone and not from a strategy.
 
     ``regroupings`` counts how often one larger unit is opened, or put together, on the way; ``whole_first``

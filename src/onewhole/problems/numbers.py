@@ -1,8 +1,9 @@
 """The numbers of a statement, taken out of it and put back in."""
 
 from collections.abc import Iterator, Sequence
-from dataclasses import replace
 from typing import assert_never
+
+from msgspec.structs import replace
 
 from onewhole.number.quantity import Quantity
 from onewhole.statements.asked_in_words import AskedInWords

@@ -1,9 +1,10 @@
 """A problem with other denominators that go together as its own do: fourths, eighths for thirds, sixths."""
 
 from collections.abc import Iterator, Mapping
-from dataclasses import replace
 from itertools import combinations, permutations
 from math import gcd, lcm
+
+from msgspec.structs import replace
 
 from onewhole.number.ladder import Style, mixed
 from onewhole.number.quantity import Quantity

@@ -1,12 +1,13 @@
 """Problems parallel to one: the same structure with new numbers, for tomorrow's practice."""
 
 from collections.abc import Iterator, Sequence
-from dataclasses import replace
 from fractions import Fraction
 from functools import lru_cache
 from itertools import islice
 from math import gcd, prod
 from typing import TypeVar
+
+from msgspec.structs import replace
 
 from onewhole.errors import InputError, OnewholeError
 from onewhole.number.ladder import Style

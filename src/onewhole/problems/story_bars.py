@@ -1,7 +1,8 @@
 """Which bar picture a story has: by what it asks, and by how it is built."""
 
-from dataclasses import replace
 from fractions import Fraction
+
+from msgspec.structs import replace
 
 from onewhole.number.quantity import Quantity
 from onewhole.pictures.bar_rows import (

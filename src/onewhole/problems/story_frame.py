@@ -1,15 +1,15 @@
 """One way to tell a story, in a language's own words."""
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from onewhole.number.unit import Kind
 from onewhole.problems.story_question import Asks
 from onewhole.problems.story_structure import Structure
 
 
-@dataclass(frozen=True, slots=True)
-class StoryFrame:
+class StoryFrame(Struct, frozen=True):
     """One way to tell a story: for what it asks, with which structure, about what kind of amounts.
 
     ``sentences`` have holes for the amounts; the last one asks.

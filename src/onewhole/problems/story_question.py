@@ -1,11 +1,12 @@
 """What a story asks: which number is unknown, and which are known."""
 
 from collections.abc import Mapping
-from dataclasses import dataclass
 from enum import Enum
 from fractions import Fraction
 from types import MappingProxyType
 from typing import assert_never
+
+from msgspec import Struct
 
 from onewhole.number.ladder import Ladder
 from onewhole.number.name_wanted import NumberForm
@@ -97,8 +98,7 @@ COUNTS: Mapping[Asks, tuple[int, ...]] = MappingProxyType(
 WantedOfNumber = Gap | NumberForm | Ladder | Unit
 
 
-@dataclass(frozen=True, slots=True)
-class StoryQuestion:
+class StoryQuestion(Struct, frozen=True):
     """A statement with its numbers in the order in which a story tells them.
 
     ``wanted`` is the number with the gap where an amount is asked for in other pieces (7 2/6 = 6 ?/6), the

@@ -2,9 +2,10 @@
 
 from collections import defaultdict
 from collections.abc import Iterable
-from dataclasses import dataclass
 from functools import lru_cache
 from typing import assert_never
+
+from msgspec import Struct
 
 from onewhole.misconceptions.attempt import Outcome
 from onewhole.misconceptions.catalogue import by_id, met, patterns
@@ -20,8 +21,7 @@ from onewhole.working.strategies.units_apart import UNITS_APART
 KEPT = 4096
 
 
-@dataclass(frozen=True, slots=True)
-class Traps:
+class Traps(Struct, frozen=True):
     """What the numbers of one problem show and hide; patterns by their ids, in the order of the catalogue.
 
     ``shown`` are the patterns that can show here, ``alike`` groups of two or more of them that write one and

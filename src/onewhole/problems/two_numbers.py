@@ -1,6 +1,6 @@
 """A sum or a difference of two numbers in parts: wholes, pieces, and the size of the pieces of each."""
 
-from dataclasses import dataclass
+from msgspec import Struct
 
 from onewhole.number.ladder import Style
 from onewhole.number.quantity import Quantity
@@ -10,8 +10,7 @@ from onewhole.statements.statement import Question, Statement, asked_quantities
 Parts = tuple[int, int, int]
 
 
-@dataclass(frozen=True, slots=True)
-class TwoNumbers:
+class TwoNumbers(Struct, frozen=True):
     """A sum or a difference of w1 n1/d1 and w2 n2/d2; a whole number has no pieces, of the other's size."""
 
     w1: int

@@ -1,6 +1,6 @@
 """Zeros on top: where there is nothing to take from, and where nothing can be opened before it is opened."""
 
-from dataclasses import dataclass
+from msgspec import Struct
 
 from onewhole.number.quantity import Quantity, counted
 from onewhole.problems.needs import runs_below_zero
@@ -20,8 +20,7 @@ from onewhole.working.missing import alone_on_its_side
 from onewhole.working.strategies.same_units import common_ladder
 
 
-@dataclass(frozen=True, slots=True)
-class Zeros:
+class Zeros(Struct, frozen=True):
     """How many zeros of the first number are in the way of a subtraction.
 
     ``taken_from`` counts those from which something is to be taken (3 - 2 1/5, 50 - 27), ``passed`` those of

@@ -5,7 +5,8 @@ unit and thing is a node of its own, so that nobody has to find it among the wor
 """
 
 import re
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from onewhole.number.unit import ONE, Unit
 from onewhole.statements.writable import Writable
@@ -15,15 +16,13 @@ _SIGNS = set("+=<>/\N{MINUS SIGN}\N{MULTIPLICATION SIGN}\N{DIVISION SIGN}")
 _ALONE = re.compile(r"(?<!\w)[-x](?!\w)")
 
 
-@dataclass(frozen=True, slots=True)
-class Said:
+class Said(Struct, frozen=True):
     """Something as it is written on a line: 7 2/6, 13 - 6, 8/8 = 1."""
 
     thing: Writable
 
 
-@dataclass(frozen=True, slots=True)
-class Thing:
+class Thing(Struct, frozen=True):
     """A thing by its own word, one and many; ``worth`` is the unit that it stands for, if it stands for one.
 
     ``feminine`` is the word's gender, in a language that has one.
@@ -38,8 +37,7 @@ class Thing:
     feminine: bool = False
 
 
-@dataclass(frozen=True, slots=True)
-class Counted:
+class Counted(Struct, frozen=True):
     """So many of a unit or a thing: 6 sixths, 3 strips; ``spelt`` writes the count as a word: one strip."""
 
     count: int
@@ -47,23 +45,20 @@ class Counted:
     spelt: bool = False
 
 
-@dataclass(frozen=True, slots=True)
-class Naming:
+class Naming(Struct, frozen=True):
     """A unit or a thing without a count: sixths, or sixth where it is not ``many``."""
 
     unit: Unit | Thing
     many: bool = True
 
 
-@dataclass(frozen=True, slots=True)
-class Label:
+class Label(Struct, frozen=True):
     """A problem's number on its page: 3, 3b; or the number of an equals sign in its working."""
 
     problem: str
 
 
-@dataclass(frozen=True, slots=True)
-class Spot:
+class Spot(Struct, frozen=True):
     """Where a number stands in a typed text: from ``start`` up to ``end``, and what it is."""
 
     start: int
@@ -71,16 +66,14 @@ class Spot:
     thing: Writable
 
 
-@dataclass(frozen=True, slots=True)
-class Typed:
+class Typed(Struct, frozen=True):
     """A text that somebody typed, kept to the letter; ``spots`` are its numbers, found when it was read."""
 
     text: str
     spots: tuple[Spot, ...] = ()
 
 
-@dataclass(frozen=True, slots=True)
-class Seam:
+class Seam(Struct, frozen=True):
     """Where a long sentence may end: ``joined`` stands inside one, ``parted`` begins the next.
 
     >>> Seam(", so", "so").parted

@@ -1,8 +1,9 @@
 """A sentence: its language and its nodes. Only a notation turns it into text."""
 
-from dataclasses import dataclass
 from enum import Enum
 from typing import NoReturn
+
+from msgspec import Struct
 
 from onewhole.sentences.node import Counted, Node, Said, Typed, check_words
 from onewhole.statements.writable import Writable
@@ -16,8 +17,7 @@ class End(Enum):
     TYPED = ""
 
 
-@dataclass(frozen=True, slots=True)
-class Sentence:
+class Sentence(Struct, frozen=True):
     """A tree of words, numbers and units in one language (a BCP 47 tag such as ``en-US``).
 
     The capital, the full stop and the blanks between nodes belong to the notation. Several sentences are a

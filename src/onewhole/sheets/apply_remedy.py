@@ -1,9 +1,10 @@
 """Apply a remedy: a typed sheet after one click."""
 
 from collections.abc import Mapping
-from dataclasses import dataclass
 from itertools import chain, pairwise
 from typing import assert_never
+
+from msgspec import Struct
 
 from onewhole.findings.click import (
     AddProblem,
@@ -39,8 +40,7 @@ from onewhole.sheets.worked import WorkedSheet
 from onewhole.statements.statement import Statement
 
 
-@dataclass(frozen=True, slots=True)
-class ChangedSheet:
+class ChangedSheet(Struct, frozen=True):
     """What is typed now, and what was done."""
 
     typed: str

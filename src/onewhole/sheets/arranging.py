@@ -2,9 +2,10 @@
 
 from collections import defaultdict
 from collections.abc import Sequence
-from dataclasses import dataclass
 from functools import cache
 from itertools import combinations, pairwise
+
+from msgspec import Struct
 
 from onewhole.notations.text import text
 from onewhole.problems.difficulty import difficulty
@@ -27,8 +28,7 @@ NEAR = 2
 Cost = tuple[int, int, int]
 
 
-@dataclass(frozen=True, slots=True)
-class Hard:
+class Hard(Struct, frozen=True):
     """A problem, what sort of work it is, and how hard (:func:`onewhole.problems.difficulty.difficulty`)."""
 
     statement: Statement

@@ -2,10 +2,11 @@
 
 from collections.abc import Iterator
 from contextlib import suppress
-from dataclasses import dataclass
 from functools import cache, lru_cache
 from itertools import chain
 from math import ceil
+
+from msgspec import Struct
 
 from onewhole.findings.in_page import (
     Alike,
@@ -54,8 +55,7 @@ TELLING = (
 )
 
 
-@dataclass(frozen=True, slots=True)
-class Audit:
+class Audit(Struct, frozen=True):
     """A page, and what is found in it, advice first."""
 
     page: Page
@@ -103,8 +103,7 @@ def _alike(seen: Page) -> Iterator[Alike]:
         yield Alike(keys, labels, told.problem, len(TELLING), searched)
 
 
-@dataclass(frozen=True, slots=True)
-class _Told:
+class _Told(Struct, frozen=True):
     """A problem that distinguishes patterns, or none, and the spaces that were searched for it."""
 
     problem: Statement | None

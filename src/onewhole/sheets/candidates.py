@@ -6,9 +6,10 @@
 """
 
 from collections.abc import Hashable
-from dataclasses import dataclass
 from enum import Enum
 from typing import NamedTuple, Protocol
+
+from msgspec import Struct
 
 from onewhole.notations.text import text
 from onewhole.number.ladder import mixed
@@ -151,8 +152,7 @@ class LikePair(NamedTuple):
         return self.w1
 
 
-@dataclass(frozen=True, slots=True)
-class ProblemClass:
+class ProblemClass(Struct, frozen=True):
     """Problems that the model cannot distinguish.
 
     ``group`` is what a page varies: the denominator, or the form of the numbers. ``tells`` has a bit for each

@@ -1,10 +1,11 @@
 """Wishes that cannot be met together: which of them clash, and the nearest that can be met."""
 
 from collections.abc import Callable, Iterable, Iterator
-from dataclasses import replace
 from enum import Enum, auto
 from fractions import Fraction
 from typing import assert_never
+
+from msgspec.structs import replace
 
 from onewhole.sheets.header import MOST_MINUTES
 from onewhole.sheets.wishes import MOST_WHOLES, USUAL_DENOMINATORS, WishError, Wishes

@@ -1,6 +1,6 @@
 """The languages of a class: in which its pages are where a sheet names none of its own."""
 
-from dataclasses import replace
+from msgspec.structs import replace
 
 from onewhole.errors import InputError
 from onewhole.languages.table import LANGUAGES, code_of, language_named, spoken_by

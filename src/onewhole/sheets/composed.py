@@ -1,8 +1,10 @@
 """A page that was composed: the sheet with its recipe, and what it can tell apart."""
 
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
 from fractions import Fraction
+
+from msgspec import Struct
+from msgspec.structs import replace
 
 from onewhole.errors import Fault
 from onewhole.notations.text import text
@@ -19,8 +21,7 @@ from onewhole.working.strategies.regroup_first import REGROUP_FIRST
 from onewhole.working.strategies.table import USUAL
 
 
-@dataclass(frozen=True, slots=True)
-class Told:
+class Told(Struct, frozen=True):
     """Two sets of patterns, and the labels of the problems on which they write different answers."""
 
     first: tuple[str, ...]
@@ -28,8 +29,7 @@ class Told:
     labels: tuple[str, ...]
 
 
-@dataclass(frozen=True, slots=True)
-class Composed:
+class Composed(Struct, frozen=True):
     """A composed page.
 
     ``taught`` is what it teaches about the class (:func:`onewhole.sheets.learning.learnt`); ``bound`` is

@@ -1,6 +1,6 @@
 """A page as a tree: its header, then instructions and problems in order."""
 
-from dataclasses import dataclass, field
+from msgspec import Struct, field
 
 from onewhole.errors import InputError
 from onewhole.problems.problem import Problem
@@ -13,8 +13,7 @@ class SheetError(InputError):
     mistakes: tuple[InputError, ...] = ()
 
 
-@dataclass(frozen=True, slots=True)
-class Instruction:
+class Instruction(Struct, frozen=True):
     """Words to the pupil, standing between the problems; one line.
 
     >>> Instruction("Show each step.").words
@@ -34,8 +33,7 @@ class Instruction:
 Item = Instruction | Problem
 
 
-@dataclass(frozen=True, slots=True)
-class Sheet:
+class Sheet(Struct, frozen=True):
     """A page: a header and at least one problem, with instructions where the teacher put them.
 
     Raises SheetError when there is no problem, or when two problems have one label (2A and 2a are one).

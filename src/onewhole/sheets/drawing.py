@@ -14,6 +14,8 @@ from fractions import Fraction
 from functools import cached_property, lru_cache
 from itertools import zip_longest
 
+from msgspec import Struct
+
 from onewhole.errors import OnewholeError
 from onewhole.misconceptions.catalogue import patterns
 from onewhole.misconceptions.pattern import Family
@@ -47,8 +49,7 @@ LEAST = 4
 PLENTY, KEPT = 8, Fraction(2, 3)
 
 
-@dataclass(frozen=True, slots=True)
-class DrawnSort:
+class DrawnSort(Struct, frozen=True):
     """What a drawn problem asks for: the operations, whether anything is regrouped, and which sign it has."""
 
     value: str
@@ -117,8 +118,7 @@ class DrawnProblem:
         return {slip.pattern: slip.wrote for slip in slips if slip is not None}
 
 
-@dataclass(frozen=True, slots=True)
-class DrawnProblems:
+class DrawnProblems(Struct, frozen=True):
     """Problems, and whether there are more of which these were drawn."""
 
     problems: tuple[DrawnProblem, ...]

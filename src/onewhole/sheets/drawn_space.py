@@ -2,7 +2,8 @@
 
 from collections import defaultdict
 from collections.abc import Hashable, Sequence
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from onewhole.sheets.candidates import PageCandidate, ProblemClass
 from onewhole.sheets.drawing import DrawnProblem, DrawnSort, draw
@@ -10,8 +11,7 @@ from onewhole.sheets.learning import Doubt, Settling
 from onewhole.sheets.wishes import Wishes
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class DrawnSpace:
+class DrawnSpace(Struct, frozen=True, eq=False):
     """The problems of a skill by problem class."""
 
     kinds: tuple[ProblemClass, ...]

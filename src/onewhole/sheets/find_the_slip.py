@@ -1,8 +1,9 @@
 """One wrong worked example to correct: which of its equals signs is not true?"""
 
 from collections.abc import Container, Iterable, Iterator, Sequence
-from dataclasses import dataclass
 from itertools import islice, pairwise
+
+from msgspec import Struct
 
 from onewhole.misconceptions.catalogue import by_id
 from onewhole.misconceptions.pattern import Pattern
@@ -26,8 +27,7 @@ FEWEST_LINES = 3
 LOOKED_AT = 20
 
 
-@dataclass(frozen=True, slots=True)
-class FindTheSlip:
+class FindTheSlip(Struct, frozen=True):
     """A working that is false at exactly one equals sign, with its key.
 
     ``lines`` begin with the problem. ``sign`` counts equals signs from 1 and names the false one;

@@ -5,9 +5,10 @@ writing is 9 mm high; a stacked fraction takes two.
 """
 
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
 from fractions import Fraction
 from typing import assert_never
+
+from msgspec import Struct
 
 from onewhole.languages.table import SPOKEN
 from onewhole.notations.text import unit_by_unit
@@ -41,8 +42,7 @@ BAR_MM = 2
 STACKED = 2
 
 
-@dataclass(frozen=True, slots=True)
-class Ink:
+class Ink(Struct, frozen=True):
     """A piece of writing: millimetres wide, so many lines high, and whether a line may break before it."""
 
     width: int
@@ -50,8 +50,7 @@ class Ink:
     breaks: bool = False
 
 
-@dataclass(frozen=True, slots=True)
-class Handwriting:
+class Handwriting(Struct, frozen=True):
     """The size of handwritten lines: the widest in millimetres, and how many lines they fill."""
 
     width: int

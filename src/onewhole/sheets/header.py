@@ -1,7 +1,8 @@
 """The settings at the top of a sheet: what the page is called, for whom, on what paper, in whose words."""
 
-from dataclasses import dataclass, field
 from enum import StrEnum
+
+from msgspec import Struct, field
 
 from onewhole.errors import InputError
 from onewhole.languages.class_words import ClassWords
@@ -65,8 +66,7 @@ class SettingError(InputError):
     """A setting of the header cannot be used."""
 
 
-@dataclass(frozen=True, slots=True)
-class Header:
+class Header(Struct, frozen=True):
     """The settings of a sheet; every one may be left out.
 
     ``title``, ``date`` and ``class_name`` are empty and ``minutes`` and ``columns`` None where nothing is

@@ -1,7 +1,8 @@
 """Statements made into the problems of a page: labelled from 1, easiest first, some told as stories."""
 
 from collections.abc import Mapping
-from dataclasses import replace
+
+from msgspec.structs import replace
 
 from onewhole.languages.table import spoken_by
 from onewhole.misconceptions.telling import PLAIN_STORY, ToldAs

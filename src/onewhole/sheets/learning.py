@@ -1,8 +1,9 @@
 """What a page would teach about a class: which doubts its problems settle, and how much that is worth."""
 
 from collections.abc import Iterable, Mapping, Sequence
-from dataclasses import dataclass
 from itertools import combinations
+
+from msgspec import Struct
 
 from onewhole.findings.wished_skill import WishedSkill
 from onewhole.misconceptions.catalogue import by_id, patterns, shows
@@ -23,8 +24,7 @@ FROM_NONE, CORE, ANY_TWO = 6, 2, 1
 BASE, ASKED = 100, 300
 
 
-@dataclass(frozen=True, slots=True)
-class Doubt:
+class Doubt(Struct, frozen=True):
     """Two sets of patterns (none: no steady pattern), and what it is worth to tell them apart.
 
     >>> Doubt((), ("A01",), 6).settled({"A01": "5 1/8"}, right="4 7/8")
@@ -103,8 +103,7 @@ def _matters(first: tuple[str, ...], second: tuple[str, ...]) -> int:
     return CORE if all(is_core(key) for key in first + second) else ANY_TWO
 
 
-@dataclass(frozen=True, slots=True)
-class Settling:
+class Settling(Struct, frozen=True):
     """Doubts as pairs of places among their different sides: each side is looked at once a problem."""
 
     sides: tuple[tuple[str, ...], ...]

@@ -2,9 +2,10 @@
 
 from collections import defaultdict
 from collections.abc import Hashable, Sequence
-from dataclasses import replace
 from fractions import Fraction
 from itertools import islice
+
+from msgspec.structs import replace
 
 from onewhole.errors import InputError
 from onewhole.misconceptions.telling import ToldAs

@@ -1,8 +1,9 @@
 """From problem classes to problems: one for each place on the page, no twins, chosen by the seed."""
 
 from collections.abc import Hashable, Sequence
-from dataclasses import dataclass
 from hashlib import sha256
+
+from msgspec import Struct
 
 from onewhole.sheets.candidates import PageCandidate
 from onewhole.sheets.page_program import Crowded
@@ -15,8 +16,7 @@ LOOKED_AT, ROUNDS = 160, 4
 SAME_FIRST, SAME_LATER, SAME_ANYWHERE, SAME_TOP = 4, 8, 2, 1
 
 
-@dataclass(frozen=True, slots=True)
-class Wanted:
+class Wanted(Struct, frozen=True):
     """So many problems out of these, which are all of one kind; ``place`` is the kind's in the program."""
 
     place: int

@@ -1,7 +1,9 @@
 """Questions of a composed page about line plots: two to four stand on one plot, as teachers set them."""
 
 from collections.abc import Collection, Sequence
-from dataclasses import dataclass, replace
+
+from msgspec import Struct
+from msgspec.structs import replace
 
 from onewhole.errors import OnewholeError
 from onewhole.notations.text import text
@@ -16,8 +18,7 @@ from onewhole.statements.statement import Statement
 MOST_ON_ONE = 4
 
 
-@dataclass(frozen=True, slots=True)
-class _Tells:
+class _Tells(Struct, frozen=True):
     """What must not change when a question is asked of another plot."""
 
     settled: int

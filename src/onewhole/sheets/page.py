@@ -2,9 +2,10 @@
 
 from collections import defaultdict
 from collections.abc import Hashable, Iterable, Sequence
-from dataclasses import dataclass
 from fractions import Fraction
 from itertools import pairwise
+
+from msgspec import Struct
 
 from onewhole.misconceptions.attempt import Outcome
 from onewhole.misconceptions.catalogue import patterns
@@ -32,8 +33,7 @@ def halves(minutes: Fraction) -> str:
     return text(usual(mixed(2), minutes))
 
 
-@dataclass(frozen=True, slots=True)
-class Page:
+class Page(Struct, frozen=True):
     """What a page asks and shows; patterns by id, problems by label.
 
     ``falls`` are pairs of neighbours of which the second is much easier; ``twins`` groups of problems that

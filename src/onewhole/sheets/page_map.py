@@ -3,13 +3,12 @@
 Lengths are whole hundredths of a millimetre, from the top left corner of the paper.
 """
 
-from dataclasses import dataclass
+from msgspec import Struct
 
 from onewhole.errors import Fault
 
 
-@dataclass(frozen=True, slots=True)
-class PageBox:
+class PageBox(Struct, frozen=True):
     """A rectangle on the paper. Raises Fault when it has no size or leaves the paper at the top or left."""
 
     left: int
@@ -23,8 +22,7 @@ class PageBox:
             raise Fault(f"no rectangle on paper: {self}")
 
 
-@dataclass(frozen=True, slots=True)
-class AnswerBox:
+class AnswerBox(Struct, frozen=True):
     """The place for the answer to a problem.
 
     ``line`` says whether the answer is written over a line, which then runs along the whole box, a sixth of
@@ -40,8 +38,7 @@ class AnswerBox:
     unit: str = ""
 
 
-@dataclass(frozen=True, slots=True)
-class MappedPage:
+class MappedPage(Struct, frozen=True):
     """One page of paper: its number from 1, its size, and what stands where.
 
     ``marks`` are the four marks without the white round them, in the order of
@@ -60,8 +57,7 @@ class MappedPage:
     cells: tuple[AnswerBox, ...]
 
 
-@dataclass(frozen=True, slots=True)
-class PageMap:
+class PageMap(Struct, frozen=True):
     """All pages of a printed version, by the ``key`` that their marks say. Every problem has one box."""
 
     key: int

@@ -1,9 +1,11 @@
 """What the four marks in the corners of a printed page say: which printed version, and which page of it."""
 
 from collections.abc import Collection
-from dataclasses import dataclass, replace
 from hashlib import sha256
 from typing import Final
+
+from msgspec import Struct
+from msgspec.structs import replace
 
 from onewhole.errors import InputError
 from onewhole.sheets.document import Sheet
@@ -27,8 +29,7 @@ class MarksError(InputError):
     """Marks that do not belong together, or are none of a page of ours."""
 
 
-@dataclass(frozen=True, slots=True)
-class PageMarks:
+class PageMarks(Struct, frozen=True):
     """What the marks of a page say: the ``key`` of the printed version, and the number of the page from 1.
 
     Raises MarksError for a key or a page that no marks can say.

@@ -3,9 +3,10 @@
 import math
 from collections import defaultdict
 from collections.abc import Callable, Hashable, Iterable, Sequence
-from dataclasses import dataclass
 from fractions import Fraction
 from hashlib import sha256
+
+from msgspec import Struct
 
 from onewhole.findings.habit import Habit
 from onewhole.number.program import Limit, Program
@@ -23,8 +24,7 @@ OFTEN = 12
 EQUAL_IN, SAME_SIGN = 5, Fraction(2, 3)
 
 
-@dataclass(frozen=True, slots=True)
-class Rest:
+class Rest(Struct, frozen=True):
     """What is left to compose once the review problems are set aside.
 
     ``number`` problems, of which ``regrouping`` regroup (None: as it comes), in ``halves`` half minutes
@@ -51,8 +51,7 @@ def rest_of(wishes: Wishes) -> Rest:
     )
 
 
-@dataclass(frozen=True, slots=True)
-class Crowded:
+class Crowded(Struct, frozen=True):
     """Problem classes, by index, that have only so many problems without twins."""
 
     places: tuple[int, ...]

@@ -1,9 +1,11 @@
 """A practice page: problems parallel to those missed, one review problem, one mistake to find."""
 
 from collections.abc import Hashable, Iterator, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from functools import cached_property
 from itertools import islice
+
+from msgspec.structs import replace
 
 from onewhole.misconceptions.catalogue import by_id
 from onewhole.misconceptions.telling import ToldAs

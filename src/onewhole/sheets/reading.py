@@ -4,6 +4,8 @@ import re
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
 
+from msgspec import Struct
+
 from onewhole.errors import InputError
 from onewhole.number.quantity import NotOnLadderError, Quantity
 from onewhole.problems.answer import answer
@@ -53,8 +55,7 @@ class _Draft:
     mistakes: list[InputError] = field(default_factory=list)
 
 
-@dataclass(frozen=True, slots=True)
-class ReadPart:
+class ReadPart(Struct, frozen=True):
     """A sheet as far as it can be read (None: not at all), and every mistake in the order of its line."""
 
     sheet: Sheet | None

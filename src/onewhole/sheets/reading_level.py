@@ -2,9 +2,10 @@
 
 import re
 from collections.abc import Callable
-from dataclasses import dataclass
 from enum import Enum
 from fractions import Fraction
+
+from msgspec import Struct
 
 from onewhole.notations.spanish_syllables import spanish_syllables
 from onewhole.notations.syllables import syllables
@@ -31,8 +32,7 @@ class ReadingFormula(Enum):
         return syllables if self is ReadingFormula.KINCAID else spanish_syllables
 
 
-@dataclass(frozen=True, slots=True)
-class ReadingLevel:
+class ReadingLevel(Struct, frozen=True):
     """What the grade of some words is made of: how many words, sentences and syllables, and the formula.
 
     Raises ValueError when there is no word or no sentence.

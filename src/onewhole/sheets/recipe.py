@@ -1,8 +1,9 @@
 """The recipe of a composed page: all that it was made of, on one line, so that it can be made again."""
 
 from collections.abc import Callable, Mapping
-from dataclasses import dataclass
 from fractions import Fraction
+
+from msgspec import Struct
 
 from onewhole.errors import InputError, OnewholeError
 from onewhole.findings.wished_skill import WishedSkill
@@ -14,8 +15,7 @@ class RecipeError(InputError):
     """A recipe cannot be read."""
 
 
-@dataclass(frozen=True, slots=True)
-class Recipe:
+class Recipe(Struct, frozen=True):
     """The version of the program that composed a page, and what was wished for.
 
     The same recipe gives the same page with the same version; another version may choose otherwise.

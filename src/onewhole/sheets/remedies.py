@@ -1,10 +1,12 @@
 """What one click may do about a finding of the audit, as something that a program can do."""
 
 from collections.abc import Callable, Iterator, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from functools import cached_property
 from itertools import chain, islice
 from typing import assert_never
+
+from msgspec.structs import replace
 
 from onewhole.errors import OnewholeError
 from onewhole.findings.click import (

@@ -1,10 +1,12 @@
 """The room each problem needs on the pupil page, measured from its working."""
 
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
 from fractions import Fraction
 from math import ceil, floor
 from typing import NoReturn, assert_never
+
+from msgspec import Struct
+from msgspec.structs import replace
 
 from onewhole.errors import InputError
 from onewhole.number.ladder import Ladder
@@ -93,16 +95,14 @@ class RoomError(InputError):
     """A problem does not fit the paper."""
 
 
-@dataclass(frozen=True, slots=True)
-class WorkPlace:
+class WorkPlace(Struct, frozen=True):
     """A place to draw in, in millimetres."""
 
     width_mm: Fraction
     height_mm: Fraction
 
 
-@dataclass(frozen=True, slots=True)
-class Room:
+class Room(Struct, frozen=True):
     """The room for one problem, in exact millimetres.
 
     ``width_mm`` and ``height_mm`` are the frame to write in: ``lines`` lines of writing, each ``pitch_mm``

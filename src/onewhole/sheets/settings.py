@@ -1,8 +1,10 @@
 """The names of the settings in a typed header, how each is read and how each is written."""
 
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass, replace
 from difflib import get_close_matches
+
+from msgspec import Struct
+from msgspec.structs import replace
 
 from onewhole.errors import InputError, OnewholeError
 from onewhole.languages.class_words import ClassWords
@@ -27,8 +29,7 @@ MARKS = "corner marks"
 _SAY = ("regroup", "open", "rename", "trade")
 
 
-@dataclass(frozen=True, slots=True)
-class Setting:
+class Setting(Struct, frozen=True):
     """One setting: its name, what may stand there, how it is read into a header and written out of it."""
 
     name: str

@@ -1,16 +1,16 @@
 """Line plots of a page: each stands once above the problems that are about it."""
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
 from itertools import groupby
+
+from msgspec import Struct
 
 from onewhole.problems.problem import Problem
 from onewhole.sheets.document import Instruction
 from onewhole.statements.line_plot import LinePlot, PlotQuestion
 
 
-@dataclass(frozen=True, slots=True)
-class SharedPlot:
+class SharedPlot(Struct, frozen=True):
     """A line plot and the labels of the problems about it, in one text: 3, or 3-5."""
 
     plot: LinePlot

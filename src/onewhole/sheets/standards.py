@@ -6,9 +6,10 @@ its source was read, is remembered, or is our own judgement.
 """
 
 from collections.abc import Callable, Mapping
-from dataclasses import dataclass
 from enum import Enum
 from typing import assert_never
+
+from msgspec import Struct
 
 from onewhole.findings.standard import GRADE_3, GRADE_4, LARGEST_IN_GRADE_3, LARGEST_WHOLE, StandardCode
 from onewhole.number.ladder import Style
@@ -45,8 +46,7 @@ class Provenance(Enum):
     OWN = "our own judgement"
 
 
-@dataclass(frozen=True, slots=True)
-class Standard:
+class Standard(Struct, frozen=True):
     """One check: its code, where its rule comes from, and how the rule reached us."""
 
     code: StandardCode
@@ -54,8 +54,7 @@ class Standard:
     provenance: Provenance
 
 
-@dataclass(frozen=True, slots=True)
-class StandardNote:
+class StandardNote(Struct, frozen=True):
     """A standard that a page, or some of its problems, does not meet or that is good to know about it.
 
     ``labels`` are those of the problems; none means that the whole page is meant.
@@ -323,8 +322,7 @@ def _in_places(sheet: Sheet, seen: Mapping[str, Needs], operation: Operation) ->
     ]
 
 
-@dataclass(frozen=True, slots=True)
-class _OfPage:
+class _OfPage(Struct, frozen=True):
     """A check of a whole page, by what each of its problems needs."""
 
     says: Callable[[Sheet, Mapping[str, Needs]], bool]

@@ -1,7 +1,8 @@
 """Word problems about the class's own things, made from a statement and holding exactly its numbers."""
 
-from dataclasses import dataclass
 from functools import lru_cache
+
+from msgspec import Struct
 
 from onewhole.errors import InputError
 from onewhole.languages.class_words import ClassWords
@@ -32,8 +33,7 @@ class UnknownStructureError(InputError, KeyError):
     __str__ = InputError.__str__
 
 
-@dataclass(frozen=True, slots=True)
-class Story:
+class Story(Struct, frozen=True):
     """A word problem and the statement it asks.
 
     ``told`` names one whole, the same for every amount (K7; CCSSM 2010, 4.NF.B.3.a and 4.NF.B.3.d), or

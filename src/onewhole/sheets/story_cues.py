@@ -1,8 +1,9 @@
 """What the words of a typed word problem tell: what is asked, and where its numbers are spelt out."""
 
 import re
-from dataclasses import dataclass
 from enum import Enum, auto
+
+from msgspec import Struct
 
 from onewhole.languages.english.words import count_words, piece_name
 
@@ -65,8 +66,7 @@ class StoryAsks(Enum):
     WHICH = auto()
 
 
-@dataclass(frozen=True, slots=True)
-class StoryCues:
+class StoryCues(Struct, frozen=True):
     """What the words tell: what is asked (None: not said), how surely, and whether shares are equal."""
 
     told: StoryAsks | None
@@ -74,8 +74,7 @@ class StoryCues:
     equal_shares: bool
 
 
-@dataclass(frozen=True, slots=True)
-class SpeltNumber:
+class SpeltNumber(Struct, frozen=True):
     """A number that is spelt out: where it stands, and in digits."""
 
     start: int

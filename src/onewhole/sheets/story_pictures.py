@@ -1,6 +1,6 @@
 """The bar picture of a word problem on a sheet: by its own words, where they are ours, how it is built."""
 
-from dataclasses import dataclass
+from msgspec import Struct
 
 from onewhole.pictures.limits import NotDrawnError
 from onewhole.pictures.scene import Scene
@@ -11,8 +11,7 @@ from onewhole.sheets.header import Header
 from onewhole.sheets.stories import SHARED, told_as
 
 
-@dataclass(frozen=True, slots=True)
-class StoryPicture:
+class StoryPicture(Struct, frozen=True):
     """The bars of a story: with a blank for what it asks, and with what was found in its place."""
 
     blank: Scene

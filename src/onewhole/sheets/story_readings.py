@@ -2,9 +2,10 @@
 
 import re
 from collections.abc import Iterable, Iterator, Sequence
-from dataclasses import dataclass
 from itertools import combinations
 from typing import assert_never
+
+from msgspec import Struct
 
 from onewhole.errors import OnewholeError
 from onewhole.notations.text import text
@@ -25,8 +26,7 @@ _UNIT = re.compile(r"(?<=[\d\s\u00bc-\u00be\u2150-\u215e])[A-Za-z]{2,}\.?(?=[\s=
 _NEXT_WORD = re.compile(r"\s*(?:of\s+)?(?:an?\s+|the\s+)?(?P<word>[a-z]+)")
 
 
-@dataclass(frozen=True, slots=True)
-class StoryReadings:
+class StoryReadings(Struct, frozen=True):
     """What a story may ask, the likeliest first; ``sure`` says that its words tell the first of them."""
 
     asked: tuple[Statement, ...]
@@ -77,8 +77,7 @@ def without_units(line: str) -> Statement | None:
     return found if isinstance(found, Question) and isinstance(found.asked, Sum) else None
 
 
-@dataclass(frozen=True, slots=True)
-class _Amount:
+class _Amount(Struct, frozen=True):
     """A number of a story, and the word after it."""
 
     start: int

@@ -2,7 +2,8 @@
 
 import re
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from onewhole.problems.problem import LABEL
 from onewhole.statements.clock_sides import CLOCK_WORDS
@@ -30,8 +31,7 @@ FEWEST_WORDS = 2
 _BULLET = re.compile(r"\s*[•●▪‣◦·*\N{EN DASH}\N{EM DASH}-]\s+(?=\S)")
 
 
-@dataclass(frozen=True, slots=True)
-class ProblemLine:
+class ProblemLine(Struct, frozen=True):
     """A line of the page that holds a problem: its label, typed or counted, and where the problem begins."""
 
     label: str

@@ -1,10 +1,12 @@
 """What a teacher wishes for when a page is composed."""
 
 from collections.abc import Iterable, Mapping
-from dataclasses import dataclass
 from enum import StrEnum
 from fractions import Fraction
 from functools import lru_cache
+
+from msgspec import Struct
+from msgspec.structs import force_setattr
 
 from onewhole.errors import InputError
 from onewhole.findings.standard import GRADE_4
@@ -40,8 +42,7 @@ class Review(StrEnum):
     OPENED = "opened wholes"
 
 
-@dataclass(frozen=True, slots=True)
-class OpenQuestion:
+class OpenQuestion(Struct, frozen=True):
     """Two sets of patterns between which answers so far leave doubt, and how much that matters.
 
     An empty set is "no steady pattern". ``weight`` counts thousandths of all the doubt there is.
@@ -62,8 +63,8 @@ class OpenQuestion:
             raise WishError(
                 msg, remedy="Ask between two different sets of at most two patterns, weight 1 or more."
             )
-        object.__setattr__(self, "first", sets[0])
-        object.__setattr__(self, "second", sets[1])
+        force_setattr(self, "first", sets[0])
+        force_setattr(self, "second", sets[1])
 
 
 def open_questions(
@@ -91,8 +92,7 @@ def open_questions(
     return tuple(OpenQuestion(*pair, weight) for pair, weight in found[:MOST_QUESTIONS] if weight)
 
 
-@dataclass(frozen=True, slots=True)
-class Wishes:
+class Wishes(Struct, frozen=True):
     """What a page is to be like.
 
     ``number`` counts all problems of the page and ``regrouping`` is the share of them that needs regrouping
@@ -141,10 +141,10 @@ class Wishes:
         if self.set_aside >= self.number:
             msg = f"{self.set_aside} review problems leave no room on a page of {self.number}"
             raise WishError(msg, remedy="Wish for more problems or for less review.")
-        object.__setattr__(self, "denominators", tuple(sorted(set(self.denominators))))
-        object.__setattr__(self, "back", tuple(dict.fromkeys(_plain(self.back))))
-        object.__setattr__(self, "avoid", tuple(dict.fromkeys(_plain(self.avoid))))
-        object.__setattr__(
+        force_setattr(self, "denominators", tuple(sorted(set(self.denominators))))
+        force_setattr(self, "back", tuple(dict.fromkeys(_plain(self.back))))
+        force_setattr(self, "avoid", tuple(dict.fromkeys(_plain(self.avoid))))
+        force_setattr(
             self, "questions", tuple(sorted(self.questions, key=lambda one: (one.first, one.second)))
         )
 

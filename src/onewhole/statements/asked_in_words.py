@@ -1,6 +1,6 @@
 """What a question in words is to rooms that only need its numbers: one parent for all such questions."""
 
-from abc import ABC, abstractmethod
+from abc import abstractmethod
 from collections.abc import Iterator
 from typing import Self
 
@@ -8,7 +8,7 @@ from onewhole.number.quantity import Quantity
 from onewhole.statements.expression import Expression
 
 
-class AskedInWords(ABC):
+class AskedInWords:
     """A question that stands on a line in words: factors of 36, is 37 prime, the total of a line plot.
 
     It has numbers, and no sides that are worked out as they stand. A room that asks for no more than what is

@@ -1,12 +1,11 @@
 """Equalities written one after another, as a pupil or a teacher writes them: a = b = c."""
 
-from dataclasses import dataclass
+from msgspec import Struct
 
 from onewhole.statements.expression import Expression, Sum, kind, value
 
 
-@dataclass(frozen=True, slots=True)
-class Link:
+class Link(Struct, frozen=True):
     """One expression of a chain and where it begins (1-based line and column of the typed text)."""
 
     says: Expression
@@ -14,8 +13,7 @@ class Link:
     column: int
 
 
-@dataclass(frozen=True, slots=True)
-class Chain:
+class Chain(Struct, frozen=True):
     """Two or more expressions said to be equal.
 
     >>> from onewhole.statements.reading import read_chains

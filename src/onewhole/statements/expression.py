@@ -1,8 +1,9 @@
 """Sums, differences, products, quotients, fractions being worked: the closed family of what has a value."""
 
-from dataclasses import dataclass
 from fractions import Fraction
 from typing import assert_never
+
+from msgspec import Struct
 
 from onewhole.number.digits import in_digits
 from onewhole.number.ladder import Style
@@ -10,16 +11,14 @@ from onewhole.number.quantity import Quantity
 from onewhole.number.unit import Kind, KindError
 
 
-@dataclass(frozen=True, slots=True)
-class Term:
+class Term(Struct, frozen=True):
     """One part of a sum, added or taken away."""
 
     part: "Expression"
     taken: bool = False
 
 
-@dataclass(frozen=True, slots=True)
-class Sum:
+class Sum(Struct, frozen=True):
     """Two or more parts, worked from left to right; the first is not taken away.
 
     >>> from onewhole.number.quantity import whole
@@ -36,32 +35,28 @@ class Sum:
             raise ValueError(msg)
 
 
-@dataclass(frozen=True, slots=True)
-class Times:
+class Times(Struct, frozen=True):
     """A product of two."""
 
     left: "Expression"
     right: "Expression"
 
 
-@dataclass(frozen=True, slots=True)
-class Over:
+class Over(Struct, frozen=True):
     """A fraction whose numerator or denominator is still being worked: (44 - 23)/6."""
 
     top: "Expression"
     bottom: "Expression"
 
 
-@dataclass(frozen=True, slots=True)
-class Quotient:
+class Quotient(Struct, frozen=True):
     """One number divided by another: shared equally among so many, or measured out in groups of so much."""
 
     left: "Expression"
     right: "Expression"
 
 
-@dataclass(frozen=True, slots=True)
-class InBrackets:
+class InBrackets(Struct, frozen=True):
     """A product or a quotient with brackets round it that change nothing: 2 + (3 x 4).
 
     Brackets that do change something are in the tree itself.
@@ -70,8 +65,7 @@ class InBrackets:
     inside: Times | Quotient
 
 
-@dataclass(frozen=True, slots=True)
-class WithRemainder:
+class WithRemainder(Struct, frozen=True):
     """How much each gets, or how many groups there are, and what is ``left`` over: 21 r 3.
 
     ``by`` is the number that was divided by; it is not written, and without it (None: a pupil wrote 21 r 3)

@@ -1,8 +1,10 @@
 """A question about one number that a word answers: is 37 prime or composite, is 84 a multiple of 7."""
 
 from collections.abc import Iterator
-from dataclasses import dataclass, replace
 from enum import Enum
+
+from msgspec import Struct
+from msgspec.structs import replace
 
 from onewhole.errors import InputError
 from onewhole.number.factors import factors
@@ -31,8 +33,7 @@ class NotAskedError(InputError, ValueError):
     """The question is asked of a number that is none, or too large."""
 
 
-@dataclass(frozen=True, slots=True)
-class FactorQuestion(AskedInWords):
+class FactorQuestion(AskedInWords, Struct, frozen=True):
     """Is a number prime or composite, or, with ``step``, is it a multiple of that?
 
     ``gives`` is the word that a line gives as the answer, true or not; None while it is asked. A prime has

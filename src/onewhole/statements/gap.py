@@ -1,9 +1,10 @@
 """A number with one part missing, to be found: 6 ?/6, ?/12, 9/?, or ? alone."""
 
-from dataclasses import dataclass
 from enum import Enum
 from fractions import Fraction
 from typing import Final, Literal
+
+from msgspec import Struct
 
 from onewhole.errors import OnewholeError
 
@@ -22,8 +23,7 @@ HOLE: Final = Hole.HERE
 type_hole = Literal[Hole.HERE]
 
 
-@dataclass(frozen=True, slots=True)
-class Gap:
+class Gap(Struct, frozen=True):
     """A mixed number, fraction or whole number in which exactly one part is a hole.
 
     >>> Gap(6, HOLE, 6).filling(Fraction(22, 3))

@@ -4,11 +4,12 @@ Source: 3.MD.B.4, 4.MD.B.4 and 5.MD.B.2 (data in halves, fourths and eighths of 
 """
 
 from collections.abc import Iterable, Iterator, Sequence
-from dataclasses import dataclass
 from enum import Enum
 from fractions import Fraction
 from itertools import pairwise
 from math import ceil, floor, lcm
+
+from msgspec import Struct
 
 from onewhole.errors import InputError
 from onewhole.number.ladder import Style, mixed
@@ -50,8 +51,7 @@ class Bound(Enum):
     AT_MOST = "at most"
 
 
-@dataclass(frozen=True, slots=True)
-class Among:
+class Among(Struct, frozen=True):
     """Only the measurements of a value, or on one side of it."""
 
     bound: Bound
@@ -77,8 +77,7 @@ class Among:
                 return value <= own
 
 
-@dataclass(frozen=True, slots=True)
-class LinePlot:
+class LinePlot(Struct, frozen=True):
     """Measurements with how often each was found, the least first: a mark for each.
 
     A value may have no mark. Raises PlotError for values that do not rise, that are no fractions or whole
@@ -199,8 +198,7 @@ class LinePlot:
         return next((count for known, count in self.marks if known.value == value), 0)
 
 
-@dataclass(frozen=True, slots=True)
-class PlotQuestion(AskedInWords):
+class PlotQuestion(AskedInWords, Struct, frozen=True):
     """What is asked of a line plot: of all its measurements, or only ``among`` some of them.
 
     Raises PlotError where nothing is there to be counted or added, and where no one value is most common.

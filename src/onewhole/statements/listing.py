@@ -1,9 +1,10 @@
 """Every number of a kind is asked for: the factors of 36, the multiples of 7 to 50."""
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 from enum import Enum
 from fractions import Fraction
+
+from msgspec import Struct
 
 from onewhole.errors import InputError
 from onewhole.number.quantity import Quantity
@@ -26,8 +27,7 @@ class NotListedError(InputError, ValueError):
     """The numbers that are asked for are none, or too many to be written."""
 
 
-@dataclass(frozen=True, slots=True)
-class Listing(AskedInWords):
+class Listing(AskedInWords, Struct, frozen=True):
     """The factors of a number, or its multiples up to ``most``.
 
     Raises NotListedError where there are none, or too many to be written.

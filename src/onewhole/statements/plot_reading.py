@@ -2,9 +2,11 @@
 
 import re
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass, replace
 from fractions import Fraction
 from typing import NoReturn
+
+from msgspec import Struct
+from msgspec.structs import replace
 
 from onewhole.errors import OnewholeError
 from onewhole.number.ladder import Style
@@ -38,8 +40,7 @@ _ASKS_REMEDY = (
 )
 
 
-@dataclass(frozen=True, slots=True)
-class _Typed:
+class _Typed(Struct, frozen=True):
     """A value as it was typed, how many there are (None in a list without counts), and its column."""
 
     value: Quantity

@@ -1,7 +1,8 @@
 """Rounding: a number is to be written as the nearest whole number of a unit: 4,567 to the nearest hundred."""
 
-from dataclasses import dataclass
 from fractions import Fraction
+
+from msgspec import Struct
 
 from onewhole.number.ladder import TEN, Ladder, Style, decimal, joined, measure, mixed
 from onewhole.number.quantity import NotOnLadderError, Quantity, usual, whole
@@ -10,8 +11,7 @@ from onewhole.number.unit import CENT_PLACES, DOLLAR, MEASURES, Kind, Unit
 HALF = Fraction(1, 2)
 
 
-@dataclass(frozen=True, slots=True)
-class Rounding:
+class Rounding(Struct, frozen=True):
     """What is ``number`` to the nearest ``to``?
 
     On the way ``between`` are two numbers that it lies between: the neighbors on that rung, or one of them

@@ -1,9 +1,10 @@
 """One line as a row of pieces: numbers, signs, words, and brackets exactly where the tree needs them."""
 
 from collections.abc import Iterable, Iterator
-from dataclasses import dataclass
 from enum import StrEnum
 from typing import assert_never
+
+from msgspec import Struct
 
 from onewhole.number.digits import in_digits
 from onewhole.number.impossible import Impossible
@@ -60,8 +61,7 @@ class Sign(StrEnum):
     UNTIL = "to"  # from one time of day to another
 
 
-@dataclass(frozen=True, slots=True)
-class Blanks:
+class Blanks(Struct, frozen=True):
     """A measure of which every count is missing: ? ft ? in."""
 
     units: Ladder

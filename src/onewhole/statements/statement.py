@@ -1,11 +1,12 @@
 """What a line says: a question, a comparison, numbers to be ordered, found, rounded or named anew."""
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 from enum import StrEnum
 from fractions import Fraction
 from itertools import pairwise
 from typing import assert_never
+
+from msgspec import Struct
 
 from onewhole.number.name_wanted import Wanted, has_form
 from onewhole.number.quantity import Quantity
@@ -42,15 +43,13 @@ class Relation(StrEnum):
 FEWEST, MOST = 2, 8
 
 
-@dataclass(frozen=True, slots=True)
-class Question:
+class Question(Struct, frozen=True):
     """How much is this? 7 2/6 - 3 5/6"""
 
     asked: Expression
 
 
-@dataclass(frozen=True, slots=True)
-class Comparison:
+class Comparison(Struct, frozen=True):
     """Which is more? ``sign`` is None while it is still asked for: 5/6 ? 7/8"""
 
     left: Expression
@@ -58,8 +57,7 @@ class Comparison:
     sign: Relation | None = None
 
 
-@dataclass(frozen=True, slots=True)
-class MissingNumber:
+class MissingNumber(Struct, frozen=True):
     """An equation with one number missing: 7 2/6 = 6 ?/6.
 
     ``rest`` is the side without the gap. ``beside`` are the parts added to (or taken from) the side with the
@@ -74,8 +72,7 @@ class MissingNumber:
     gap_left: bool = False
 
 
-@dataclass(frozen=True, slots=True)
-class AnotherName:
+class AnotherName(Struct, frozen=True):
     """Write this another way: 12/18 in simplest form, 11/4 as a mixed number, 3 ft = ? in."""
 
     number: Quantity
@@ -94,8 +91,7 @@ class AnotherName:
         return alike and has_form(written, self.wanted)
 
 
-@dataclass(frozen=True, slots=True)
-class NumberRow:
+class NumberRow(Struct, frozen=True):
     """Numbers in a row: parted by commas, or by the ``signs`` between them.
 
     ``signs`` are as many as there are gaps, or none. Raises ValueError for any other number of them.
@@ -140,8 +136,7 @@ class NumberRow:
             yield NumberRow((*self.parts[:at], second, first, *self.parts[at + 2 :]))
 
 
-@dataclass(frozen=True, slots=True)
-class Ordering:
+class Ordering(Struct, frozen=True):
     """Put these numbers in order: from least to greatest, or ``falling`` from greatest to least.
 
     Raises ValueError for fewer than two numbers or more than eight, and KindError where they measure

@@ -2,8 +2,9 @@
 
 import re
 import unicodedata
-from dataclasses import dataclass
 from enum import StrEnum
+
+from msgspec import Struct
 
 from onewhole.errors import InputError
 from onewhole.number.unit import DOLLAR
@@ -39,8 +40,7 @@ class TokenKind(StrEnum):
     END = "end"
 
 
-@dataclass(frozen=True, slots=True)
-class Token:
+class Token(Struct, frozen=True):
     """One piece: what it is, its text in the usual spelling, and where it begins."""
 
     sort: TokenKind

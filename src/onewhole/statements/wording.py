@@ -4,8 +4,9 @@ Words either begin a line (:class:`WordsBefore`) or stand behind a number (:clas
 that a notation needs to know of them; which words they are, a language says.
 """
 
-from dataclasses import dataclass
 from enum import Enum
+
+from msgspec import Struct
 
 from onewhole.number.unit import Unit
 from onewhole.statements.line_plot import Bound, PlotAsk
@@ -55,22 +56,19 @@ class FactorWords(WordsBehind, Enum):
         return self in {FactorWords.OR_NOT, FactorWords.IS_MULTIPLE_OF, FactorWords.NO_MULTIPLE_OF}
 
 
-@dataclass(frozen=True, slots=True)
-class ToNearest(WordsBehind):
+class ToNearest(WordsBehind, Struct, frozen=True):
     """How far a number is rounded: to the nearest hundred, to the nearest foot."""
 
     unit: Unit
 
 
-@dataclass(frozen=True, slots=True)
-class FromEnd(WordsBehind):
+class FromEnd(WordsBehind, Struct, frozen=True):
     """From which end numbers are put in order: from greatest to least where ``falling``."""
 
     falling: bool
 
 
-@dataclass(frozen=True, slots=True)
-class OfPlot(WordsBefore):
+class OfPlot(WordsBefore, Struct, frozen=True):
     """What is asked of a line plot; with a ``bound`` the value follows that it is about."""
 
     asks: PlotAsk

@@ -1,9 +1,9 @@
 """Answers as they are written, each writing kept: the last is the answer, the earlier ones its history."""
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from datetime import datetime
 
+from msgspec import Struct
 from sqlalchemy import Select, func, insert, select
 
 from onewhole.store import tables
@@ -11,8 +11,7 @@ from onewhole.store.nights import pupil_numbers
 from onewhole.store.opening import Store
 
 
-@dataclass(frozen=True, slots=True)
-class KeptAnswer:
+class KeptAnswer(Struct, frozen=True):
     """One writing of one answer: `text` exactly as typed (empty when cleared), `by` says who wrote it."""
 
     night: int

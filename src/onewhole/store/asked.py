@@ -1,9 +1,10 @@
 """What pupils were asked in talks after a night: a row is added and stays, also one that is taken back."""
 
 from collections.abc import Sequence
-from dataclasses import dataclass, fields
+from dataclasses import fields
 from datetime import datetime
 
+from msgspec import Struct
 from sqlalchemy import insert, select
 
 from onewhole.store import tables
@@ -12,8 +13,7 @@ from onewhole.store.opening import Store
 from onewhole.store.refusals import NotThere
 
 
-@dataclass(frozen=True, slots=True)
-class KeptAsked:
+class KeptAsked(Struct, frozen=True):
     """One row of a talk: `asked` and `wrote` exactly as typed, both empty where there is a word only.
 
     `said` is the teacher's word (:class:`~onewhole.marking.reading.talk_word.TalkSaid`, or empty) and `about`

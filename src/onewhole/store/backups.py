@@ -1,9 +1,10 @@
 """Automatic backups: where they lie, how they are called, which there are."""
 
 import re
-from dataclasses import dataclass
 from datetime import date, datetime, time
 from pathlib import Path
+
+from msgspec import Struct
 
 from onewhole.store.standing import own_place, real_place
 
@@ -13,8 +14,7 @@ FOLDER = "backups"
 _LAST = re.compile(r"\.(\d{4}-\d\d-\d\d)(?:T(\d{6}))?\.backup")
 
 
-@dataclass(frozen=True, slots=True)
-class Backup:
+class Backup(Struct, frozen=True):
     """An automatic backup: made on `day`; `at` is the time of one kept before a restore, else None."""
 
     path: Path

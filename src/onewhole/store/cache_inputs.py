@@ -1,7 +1,6 @@
 """The inputs of a night's cache key: numbers that change when anything the night is computed from does."""
 
-from dataclasses import dataclass
-
+from msgspec import Struct
 from sqlalchemy import func, select
 
 from onewhole.store import tables
@@ -9,8 +8,7 @@ from onewhole.store.opening import Store
 from onewhole.store.pupil_days import PupilDays
 
 
-@dataclass(frozen=True, slots=True)
-class CacheInputs:
+class CacheInputs(Struct, frozen=True):
     """A night's sheet and version, and the numbers of its last answer, correction, talk and word (0: none).
 
     ``not_here`` are the numbers of the pupils who are not in the class on its day.

@@ -1,9 +1,9 @@
 """Cells of a night's grid, changed by compare-and-set: each only if it still has the text its writer saw."""
 
 from collections.abc import Collection, Sequence
-from dataclasses import dataclass
 from datetime import datetime
 
+from msgspec import Struct
 from sqlalchemy import Connection, func, insert, select
 
 from onewhole.store import tables
@@ -11,8 +11,7 @@ from onewhole.store.nights import pupil_numbers
 from onewhole.store.opening import Store
 
 
-@dataclass(frozen=True, slots=True)
-class Change:
+class Change(Struct, frozen=True):
     """A cell to be written: `was` is the text its writer saw there (empty for none), None for any."""
 
     code: str

@@ -1,8 +1,8 @@
 """Classes and their pupils. A pupil is an opaque code; a name stands beside it only where one was typed."""
 
-from dataclasses import dataclass
 from datetime import datetime
 
+from msgspec import Struct
 from sqlalchemy import Connection, Select, insert, select, update
 
 from onewhole.store import tables
@@ -11,8 +11,7 @@ from onewhole.store.opening import Store
 from onewhole.store.refusals import NotThere
 
 
-@dataclass(frozen=True, slots=True)
-class SchoolClass:
+class SchoolClass(Struct, frozen=True):
     """A class as it is kept."""
 
     number: int
@@ -20,8 +19,7 @@ class SchoolClass:
     made: datetime
 
 
-@dataclass(frozen=True, slots=True)
-class Pupil:
+class Pupil(Struct, frozen=True):
     """A pupil as kept: `code` is unique in the class and never given twice; `name` is None unless typed."""
 
     number: int

@@ -1,10 +1,10 @@
 """What the teacher says instead, and how each is kept as columns: the only file that knows those texts."""
 
-from dataclasses import dataclass
 from enum import Enum
 from typing import assert_never
 
 import msgspec
+from msgspec import Struct
 
 from onewhole.store.refusals import NotStorable
 
@@ -16,8 +16,7 @@ STAYS, KEPT = "stays ", "kept "
 ASIDE = "set aside"
 
 
-@dataclass(frozen=True, slots=True)
-class GroupKey:
+class GroupKey(Struct, frozen=True):
     """What a group is known by when a pupil sits in it: its name, the key of what it is about, its identity.
 
     The identity counts; files of earlier releases have none.
@@ -48,8 +47,7 @@ class GroupKey:
         return cls(name, talk, identity) if at else cls(named, talk)
 
 
-@dataclass(frozen=True, slots=True)
-class CellReadAs:
+class CellReadAs(Struct, frozen=True):
     """The cell of a problem is read so where this was typed in it; whatever stands there where None."""
 
     problem: str
@@ -57,23 +55,20 @@ class CellReadAs:
     read: str
 
 
-@dataclass(frozen=True, slots=True)
-class FindingAside:
+class FindingAside(Struct, frozen=True):
     """The finding of a night is set aside, or taken up again."""
 
     aside: bool
 
 
-@dataclass(frozen=True, slots=True)
-class PlaceChosen:
+class PlaceChosen(Struct, frozen=True):
     """The pupil sits in this group; where the answers say where None. ``stays``: on later nights too."""
 
     group: GroupKey | None
     stays: bool = False
 
 
-@dataclass(frozen=True, slots=True)
-class SeatKept:
+class SeatKept(Struct, frozen=True):
     """The pupil sits in this group as the teacher was shown it: other answers move nobody from it.
 
     ``stays`` says that it is where the teacher said, on an earlier night, that the pupil stays.

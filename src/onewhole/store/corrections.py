@@ -1,9 +1,9 @@
 """A teacher's corrections: how an answer was read, a finding, a pupil's place in a group."""
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from datetime import datetime
 
+from msgspec import Struct
 from sqlalchemy import insert, select
 
 from onewhole.store import tables
@@ -12,8 +12,7 @@ from onewhole.store.nights import pupil_numbers
 from onewhole.store.opening import Store
 
 
-@dataclass(frozen=True, slots=True)
-class Correction:
+class Correction(Struct, frozen=True):
     """What the teacher says instead of a pupil's night, when, and who wrote it."""
 
     night: int

@@ -6,10 +6,10 @@ table: a new table is covered by that.
 
 from collections.abc import Callable, Collection
 from contextlib import closing
-from dataclasses import dataclass
 from datetime import datetime
 from pathlib import Path
 
+from msgspec import Struct
 from sqlalchemy import Connection, delete, func, select
 
 from onewhole.errors import Fault
@@ -23,8 +23,7 @@ from onewhole.store.refusals import NotThere, StoreRefused
 from onewhole.store.transaction import driver_of, translate_errors
 
 
-@dataclass(frozen=True, slots=True)
-class Holding:
+class Holding(Struct, frozen=True):
     """What hangs on a night, a page or a class: so many nights, answers, talks and recordings go with it.
 
     ``answers`` counts the cells in which something stands now; ``pupils`` are those who wrote them, or, of a

@@ -1,8 +1,9 @@
 """The check of a file: rows against their digests, tables against what is told of them, and SQLite's own."""
 
 import sqlite3
-from dataclasses import dataclass, field
 from enum import Enum
+
+from msgspec import Struct, field
 
 from onewhole.store.digests import (
     CACHES,
@@ -39,8 +40,7 @@ class DamageKind(Enum):
     FINDING = "SQLite does not find every row by its indexes"
 
 
-@dataclass(frozen=True, slots=True)
-class Damage:
+class Damage(Struct, frozen=True):
     """One thing that is not as it was written.
 
     Of a row that is not: its values as they stand, by column, and the digest beside them. Of what is lost:
@@ -60,8 +60,7 @@ class Damage:
         return tuple(self.row[name] for name in keys_of(self.table))
 
 
-@dataclass(frozen=True, slots=True)
-class CheckedFile:
+class CheckedFile(Struct, frozen=True):
     """What a check found: how many rows there are, the digest of all (None: they carry none), the damages.
 
     The digest leaves out the cache, which may be emptied at any moment.
@@ -82,8 +81,7 @@ class CheckedFile:
         return Doubts(rows, lost)
 
 
-@dataclass(frozen=True, slots=True)
-class _Head:
+class _Head(Struct, frozen=True):
     """What is told of a table; ``fits`` says that this was not damaged."""
 
     rows: int

@@ -14,12 +14,12 @@ the 64, one would go unnoticed.
 import sqlite3
 from collections.abc import Collection, Iterator, Mapping
 from contextlib import contextmanager
-from dataclasses import dataclass, field
 from functools import reduce
 from hashlib import blake2b
 from operator import itemgetter, xor
 
 import msgspec
+from msgspec import Struct, field
 
 from onewhole.store import tables
 
@@ -41,8 +41,7 @@ _MOST_LINKS = 16
 _ENCODE = msgspec.msgpack.Encoder().encode
 
 
-@dataclass(frozen=True, slots=True)
-class WritingChain:
+class WritingChain(Struct, frozen=True):
     """What makes a cell of a table, and the column by which its writings follow one another."""
 
     cell: tuple[str, ...]
@@ -59,8 +58,7 @@ CHAINS = {
 }
 
 
-@dataclass(frozen=True, slots=True)
-class Doubts:
+class Doubts(Struct, frozen=True):
     """What is told as damaged and stays so: rows by table and their keys, and of a table what is lost.
 
     What is lost is how many rows, and the exclusive or of their digests.

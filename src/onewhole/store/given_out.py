@@ -1,8 +1,8 @@
 """A record of what was given out on a pupil, to whom, what for and on which day: typed by the teacher."""
 
-from dataclasses import dataclass
 from datetime import date, datetime
 
+from msgspec import Struct
 from sqlalchemy import delete, insert, select
 
 from onewhole.store import tables
@@ -11,8 +11,7 @@ from onewhole.store.opening import Store
 from onewhole.store.refusals import NotThere
 
 
-@dataclass(frozen=True, slots=True)
-class GivenOut:
+class GivenOut(Struct, frozen=True):
     """One line: `what` was given `to` whom, `why` and on which day; `number` is 0 before it is kept."""
 
     code: str

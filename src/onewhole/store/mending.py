@@ -3,10 +3,12 @@
 import sqlite3
 from collections.abc import Iterable, Iterator, Sequence
 from contextlib import closing, suppress
-from dataclasses import dataclass, replace
 from functools import reduce
 from operator import xor
 from pathlib import Path
+
+from msgspec import Struct
+from msgspec.structs import replace
 
 from onewhole.store.digest_check import CheckedFile, Damage, DamageKind, check_rows
 from onewhole.store.digests import (
@@ -28,8 +30,7 @@ from onewhole.store.transaction import driver_of, translate_errors
 Row = dict[str, Value]
 
 
-@dataclass(frozen=True, slots=True)
-class Found:
+class Found(Struct, frozen=True):
     """A damage, and the rows as they were written: that which is damaged, or all that are lost.
 
     ``backup`` is the one that has them; None where none has.

@@ -1,10 +1,10 @@
 """The teacher's word on the nights of a class: who got the page, who was away, whose paper is late."""
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from datetime import datetime
 from typing import Any
 
+from msgspec import Struct
 from sqlalchemy import ColumnElement, Select, insert, select
 
 from onewhole.findings.attendance import NightSaid, PageWord, PaperWord
@@ -17,8 +17,7 @@ from onewhole.store.pupil_days import PupilDays
 _SAID: dict[str, NightSaid] = {word.value: word for word in (*PageWord, *PaperWord)}
 
 
-@dataclass(frozen=True, slots=True)
-class NightWord:
+class NightWord(Struct, frozen=True):
     """What is said of one pupil and one night, when, and who wrote it."""
 
     night: int
@@ -81,8 +80,7 @@ def _said(class_number: int, *more: ColumnElement[Any]) -> Select[Any]:
     )
 
 
-@dataclass(frozen=True, slots=True)
-class PupilOnNight:
+class PupilOnNight(Struct, frozen=True):
     """A pupil of a class with the days, and every word on one night in the order they were written."""
 
     code: str

@@ -1,9 +1,10 @@
 """Nights: which version of which sheet a class took home, and on which day."""
 
 from collections.abc import Collection
-from dataclasses import dataclass, replace
 from datetime import date
 
+from msgspec import Struct
+from msgspec.structs import replace
 from sqlalchemy import Connection, Select, delete, insert, select, update
 
 from onewhole.store import tables
@@ -13,8 +14,7 @@ from onewhole.store.opening import Store
 from onewhole.store.refusals import NotThere, StoreRefused
 
 
-@dataclass(frozen=True, slots=True)
-class KeptNight:
+class KeptNight(Struct, frozen=True):
     """A night as it is kept; `name` is its own, None where it is called as its page is."""
 
     number: int

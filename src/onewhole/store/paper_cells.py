@@ -6,12 +6,12 @@ whether a person has looked at it.
 
 import json
 from collections.abc import Collection, Sequence
-from dataclasses import dataclass
 from datetime import datetime
 from enum import Enum
 from typing import Any
 
 import msgspec
+from msgspec import Struct
 from sqlalchemy import ColumnElement, Delete, delete, func, insert, select, update
 
 from onewhole.marking.paper.read_cell import ReadCell
@@ -37,8 +37,7 @@ class CellState(Enum):
     CHECKED = "checked"
 
 
-@dataclass(frozen=True, slots=True)
-class PaperCell:
+class PaperCell(Struct, frozen=True):
     """A cell of a pupil's paper; ``reading`` is the number, within its night, of the act that read it."""
 
     night: int

@@ -1,7 +1,9 @@
 """Where an open file stands: whether its name still leads to it, so that nothing is told kept elsewhere."""
 
-from dataclasses import dataclass, replace
 from pathlib import Path
+
+from msgspec import Struct
+from msgspec.structs import replace
 
 from onewhole.store.refusals import FileMoved
 
@@ -12,8 +14,7 @@ LOG = "-wal"
 Inode = tuple[int, int]
 
 
-@dataclass(frozen=True, slots=True)
-class FilePlace:
+class FilePlace(Struct, frozen=True):
     """A name, and the file and the log that it led to; ``log`` is None as long as there is none.
 
     >>> from tempfile import TemporaryDirectory

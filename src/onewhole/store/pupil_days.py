@@ -1,8 +1,8 @@
 """The days on which pupils joined and left a class."""
 
-from dataclasses import dataclass
 from datetime import date
 
+from msgspec import Struct
 from sqlalchemy import delete, insert, select
 
 from onewhole.store import tables
@@ -10,8 +10,7 @@ from onewhole.store.classes import find_pupil
 from onewhole.store.opening import Store
 
 
-@dataclass(frozen=True, slots=True)
-class PupilDays:
+class PupilDays(Struct, frozen=True):
     """The first day on which a pupil got pages, and the first on which none any more; None where not said."""
 
     joined: date | None = None

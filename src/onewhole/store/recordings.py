@@ -1,9 +1,9 @@
 """Recordings: the teacher's own voice for one part of a night's walkthrough, and when the board stepped."""
 
-from dataclasses import dataclass
 from datetime import datetime
 from itertools import pairwise
 
+from msgspec import Struct
 from sqlalchemy import Delete, delete, func, insert, select
 
 from onewhole.store import tables
@@ -12,8 +12,7 @@ from onewhole.store.opening import Store
 from onewhole.store.refusals import NotStorable, NotThere
 
 
-@dataclass(frozen=True, slots=True)
-class KeptRecording:
+class KeptRecording(Struct, frozen=True):
     """One part: `label` is a problem's label, "opening" or "closing"; `kind` is the sound's media type.
 
     `cues` are the milliseconds from the start of `sound` at which the board stepped, in order. Cues that are

@@ -1,8 +1,8 @@
 """What the store refuses, and what SQLite says put into a teacher's words."""
 
 import sqlite3
-from dataclasses import dataclass
 
+from msgspec import Struct
 from sqlalchemy.exc import DontWrapMixin
 
 from onewhole.errors import InputError, OnewholeError
@@ -46,8 +46,7 @@ class NotThere(OnewholeError, LookupError):
     """A class, pupil, sheet or night that is not in the file."""
 
 
-@dataclass(frozen=True, slots=True)
-class _Said:
+class _Said(Struct, frozen=True):
     """What SQLite says: its result code, a part of its words, what that means, what to do next."""
 
     code: int

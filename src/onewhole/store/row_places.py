@@ -1,14 +1,13 @@
 """Where a row of a damaged file belongs: class, night, pupil, page, each read also where it is damaged."""
 
-from dataclasses import dataclass
+from msgspec import Struct
 
 from onewhole.store.digests import Value, any_text
 from onewhole.store.opening import Store
 from onewhole.store.transaction import driver_of
 
 
-@dataclass(frozen=True, slots=True)
-class Places:
+class Places(Struct, frozen=True):
     """By number: what classes and pages are called, a pupil's class and code, a night's class and day."""
 
     classes: dict[Value, str]

@@ -2,9 +2,9 @@
 
 import re
 from collections.abc import Callable, Iterable, Sequence
-from dataclasses import dataclass
 from functools import cache
 
+from msgspec import Struct
 from sqlalchemy import create_engine
 
 from onewhole.store.migrating import bring_forward, known_steps
@@ -17,8 +17,7 @@ _ASKED = "SELECT type, name, tbl_name, sql FROM sqlite_schema"
 _BLANKS = re.compile(r"[ \t\n\f\r]+")
 
 
-@dataclass(frozen=True, slots=True)
-class SchemaPart:
+class SchemaPart(Struct, frozen=True):
     """A row of SQLite's list of what is in a file: a table, an index, a trigger or a view."""
 
     kind: str

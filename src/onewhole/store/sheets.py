@@ -1,8 +1,8 @@
 """Sheets with every earlier version: what was typed, and the recipe it was composed by."""
 
-from dataclasses import dataclass
 from datetime import datetime
 
+from msgspec import Struct
 from sqlalchemy import Connection, Select, func, insert, select
 
 from onewhole.store import tables
@@ -11,8 +11,7 @@ from onewhole.store.opening import Store
 from onewhole.store.refusals import NotThere
 
 
-@dataclass(frozen=True, slots=True)
-class KeptSheet:
+class KeptSheet(Struct, frozen=True):
     """One version of a sheet: `version` counts from 1, `recipe` is None for a page typed by hand."""
 
     number: int

@@ -1,8 +1,8 @@
 """The year of a class as its teacher typed it; what it plans is worked out anew."""
 
-from dataclasses import dataclass
 from datetime import datetime
 
+from msgspec import Struct
 from sqlalchemy import delete, insert, select
 
 from onewhole.store import tables
@@ -10,8 +10,7 @@ from onewhole.store.classes import no_class
 from onewhole.store.opening import Store
 
 
-@dataclass(frozen=True, slots=True)
-class KeptYear:
+class KeptYear(Struct, frozen=True):
     """A year as typed, and when it was written."""
 
     typed: str

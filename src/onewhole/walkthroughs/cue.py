@@ -1,8 +1,9 @@
 """A cue: what is said, and what happens on the board meanwhile."""
 
-from dataclasses import dataclass
 from enum import Enum
 from fractions import Fraction
+
+from msgspec import Struct
 
 from onewhole.languages.table import SPOKEN
 from onewhole.notations.folding import Row
@@ -28,8 +29,7 @@ class Role(Enum):
     CLOSING = "closing"
 
 
-@dataclass(frozen=True, slots=True)
-class Place:
+class Place(Struct, frozen=True):
     """Where something stands on the board: left, top, width and height in its units, pixels of the film."""
 
     x: int
@@ -38,8 +38,7 @@ class Place:
     height: int
 
 
-@dataclass(frozen=True, slots=True)
-class Write:
+class Write(Struct, frozen=True):
     """Write a line on the board: mathematics or plain words. ``place`` is None until the board is laid out.
 
     ``leads`` writes an equals sign before it; ``aside`` writes it lighter and smaller; ``label`` is the
@@ -59,15 +58,13 @@ class Write:
     fresh: frozenset[int] = frozenset()
 
 
-@dataclass(frozen=True, slots=True)
-class Strike:
+class Strike(Struct, frozen=True):
     """Strike out what was written under a name."""
 
     name: str
 
 
-@dataclass(frozen=True, slots=True)
-class Draw:
+class Draw(Struct, frozen=True):
     """Show a scene in the picture's place, changing it from the scene shown before.
 
     ``marks`` are the places in which it differs from that, as a board marks them while they are told.
@@ -78,16 +75,14 @@ class Draw:
     marks: tuple[Box, ...] = ()
 
 
-@dataclass(frozen=True, slots=True)
-class Fresh:
+class Fresh(Struct, frozen=True):
     """Wipe the board clean: a fresh board."""
 
 
 Act = Write | Strike | Draw | Fresh
 
 
-@dataclass(frozen=True, slots=True)
-class Cue:
+class Cue(Struct, frozen=True):
     """Sentences to say while the acts happen, after ``think`` seconds of quiet.
 
     ``line`` is the number of the working's line (from 0) that the cue is about, where it is about one.
@@ -100,8 +95,7 @@ class Cue:
     line: int | None = None
 
 
-@dataclass(frozen=True, slots=True)
-class Chapter:
+class Chapter(Struct, frozen=True):
     """A part of the film: opening, one problem (``label`` is its number), closing."""
 
     label: str
@@ -109,8 +103,7 @@ class Chapter:
     cues: tuple[Cue, ...]
 
 
-@dataclass(frozen=True, slots=True)
-class Script:
+class Script(Struct, frozen=True):
     """The whole film before it has times; ``language`` is the BCP 47 tag of what is said in it.
 
     ``merge`` says how much it was shortened (see :func:`~.script.script`).

@@ -2,8 +2,9 @@
 
 import math
 from collections.abc import Iterator
-from dataclasses import replace
 from fractions import Fraction
+
+from msgspec.structs import replace
 
 from onewhole.errors import InputError
 from onewhole.walkthroughs.cue import Script

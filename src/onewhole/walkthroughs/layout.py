@@ -1,8 +1,11 @@
 """The board laid out for a shape: the largest type that fits, and a measured place for everything."""
 
 import math
-from dataclasses import dataclass, field, replace
+from dataclasses import dataclass, field
 from fractions import Fraction
+
+from msgspec import Struct
+from msgspec.structs import replace
 
 from onewhole.errors import Fault, InputError
 from onewhole.languages.table import SPOKEN
@@ -30,8 +33,7 @@ class BoardError(InputError):
     chapter: str = ""
 
 
-@dataclass(frozen=True, slots=True)
-class PlacedAct:
+class PlacedAct(Struct, frozen=True):
     """An act with its place; ``more`` is one that the board needs besides those of the script."""
 
     act: Act
@@ -116,8 +118,7 @@ def _scale(scene: Scene | None, way: Rooms) -> Fraction:
     return min(way.picture.width / scene.width, way.picture.height / scene.height)
 
 
-@dataclass(frozen=True, slots=True)
-class _Boards:
+class _Boards(Struct, frozen=True):
     """A stretch that is laid out: its acts, on how many boards, with how many folds of formulas."""
 
     acts: Placed
@@ -142,8 +143,7 @@ def _largest(trial: "_Trial", shape: Shape) -> tuple[Fraction, _Boards] | None:
     return sizes[high], found
 
 
-@dataclass(frozen=True, slots=True)
-class _Trial:
+class _Trial(Struct, frozen=True):
     """One way to share the board, to be tried with several sizes of type."""
 
     stretch: tuple[Act, ...]

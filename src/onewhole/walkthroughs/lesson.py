@@ -1,8 +1,9 @@
 """What a walkthrough is made of: the night's problems worked, and how the class speaks."""
 
-from dataclasses import dataclass
 from enum import Enum
 from fractions import Fraction
+
+from msgspec import Struct
 
 from onewhole.languages.class_words import ClassWords
 from onewhole.misconceptions.slip import Slip
@@ -20,8 +21,7 @@ class Length(Enum):
     SHORT = "short"
 
 
-@dataclass(frozen=True, slots=True)
-class Item:
+class Item(Struct, frozen=True):
     """One problem: its label, its working (None where it is only answered), its picture, a likely mistake.
 
     ``try_first`` stops before it is worked, ``your_turn`` before its answer, so that the family works it out.
@@ -43,8 +43,7 @@ class Item:
     bars: Scene | None = None
 
 
-@dataclass(frozen=True, slots=True)
-class Lesson:
+class Lesson(Struct, frozen=True):
     """A night's page as it is worked aloud."""
 
     title: str
@@ -54,8 +53,7 @@ class Lesson:
     items: tuple[Item, ...]
 
 
-@dataclass(frozen=True, slots=True)
-class Pace:
+class Pace(Struct, frozen=True):
     """Spoken words a minute; seconds to think before an answer, to try a problem first, to find an answer."""
 
     words_a_minute: int = 120

@@ -1,9 +1,10 @@
 """How large a line of the board is written: its place, and its rows where it is folded."""
 
 import math
-from dataclasses import dataclass
 from fractions import Fraction
 from functools import lru_cache
+
+from msgspec import Struct
 
 from onewhole.languages.table import LANGUAGES, SPOKEN
 from onewhole.notations.folding import Row, folded
@@ -16,8 +17,7 @@ ASIDE, HEADING = Fraction(4, 5), Fraction(6, 5)
 LIGHTER = Fraction(4, 5)
 
 
-@dataclass(frozen=True, slots=True)
-class LineSize:
+class LineSize(Struct, frozen=True):
     """What a line takes: width and height of its place, its rows where a formula is folded, how many more."""
 
     wide: int

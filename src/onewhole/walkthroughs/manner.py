@@ -1,7 +1,8 @@
 """How fully a problem is told, chosen from the problems of its kind before it."""
 
-from dataclasses import dataclass
 from enum import Enum
+
+from msgspec import Struct
 
 from onewhole.languages.class_words import ClassWords
 from onewhole.walkthroughs.lesson import Item, Length
@@ -21,8 +22,7 @@ class Telling(Enum):
     STRAIGHT = "straight through"
 
 
-@dataclass(frozen=True, slots=True)
-class Manner:
+class Manner(Struct, frozen=True):
     """How one problem is told: its place among the problems, how fully, and the label it points back to."""
 
     at: int

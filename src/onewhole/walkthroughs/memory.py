@@ -1,8 +1,10 @@
 """What has been said so far, so that nothing is said a dozen times and no sentence is too long."""
 
 from collections import Counter
-from dataclasses import dataclass, field, replace
+from dataclasses import dataclass, field
 from enum import Enum
+
+from msgspec.structs import replace
 
 from onewhole.notations.sentences.speech import words_spoken
 from onewhole.sentences.node import Seam

@@ -1,7 +1,8 @@
 """A likely mistake shown and mended: written, struck out, and why it is not so."""
 
-from dataclasses import dataclass
 from itertools import pairwise
+
+from msgspec import Struct
 
 from onewhole.languages.language import Language
 from onewhole.languages.table import spoken_by
@@ -48,8 +49,7 @@ def _same_amount(item: Item, wrote: Quantity, memory: Memory, language: Language
     return Cue(Role.MISTAKE, says, (Write(_NAME, wrote, leads=True),))
 
 
-@dataclass(frozen=True, slots=True)
-class _Instead:
+class _Instead(Struct, frozen=True):
     """What is said of a false line: that it is not so, why, and what is so."""
 
     but: Sentences

@@ -1,10 +1,11 @@
 """A film on boards of one shape: what happens gets its place, and the times stay as they are."""
 
 from collections.abc import Iterator
-from dataclasses import replace
 from fractions import Fraction
 from math import floor
 from typing import assert_never
+
+from msgspec.structs import replace
 
 from onewhole.pictures.changes import changes
 from onewhole.walkthroughs.changed_bits import changed_bits

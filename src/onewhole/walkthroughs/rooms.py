@@ -2,9 +2,10 @@
 
 import math
 from collections.abc import Iterator
-from dataclasses import dataclass
 from fractions import Fraction
 from functools import cache
+
+from msgspec import Struct
 
 from onewhole.walkthroughs.cue import Place
 from onewhole.walkthroughs.shape import LEAST, Shape
@@ -18,8 +19,7 @@ BAR = 4
 _SHARES = range(34, 68, 4)
 
 
-@dataclass(frozen=True, slots=True)
-class Rooms:
+class Rooms(Struct, frozen=True):
     """A way to share a board: the room of the lines, and that of the picture where there is one."""
 
     lines: Place

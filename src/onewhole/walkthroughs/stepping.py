@@ -1,17 +1,18 @@
 """A film in step with the teacher: each cue starts when the teacher's key stepped the board."""
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass, replace
 from fractions import Fraction
 from math import ceil, floor
+
+from msgspec import Struct
+from msgspec.structs import replace
 
 from onewhole.notations.sentences.speech import spoken
 from onewhole.walkthroughs.stretching import AFTER
 from onewhole.walkthroughs.timeline import FRAMES, Move, Timed, TimedChapter, Timeline
 
 
-@dataclass(frozen=True, slots=True)
-class Stepped:
+class Stepped(Struct, frozen=True):
     """When the board was stepped while a chapter was recorded.
 
     ``steps`` are the seconds from the recording's start at which the second, third ... cue began; the first

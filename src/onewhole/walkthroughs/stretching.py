@@ -1,9 +1,10 @@
 """A film fitted to a voice: each chapter as long as what was recorded for it."""
 
 from collections.abc import Mapping, Sequence
-from dataclasses import replace
 from fractions import Fraction
 from math import ceil
+
+from msgspec.structs import replace
 
 from onewhole.walkthroughs.timeline import FRAMES, Move, Timed, TimedChapter, Timeline
 

@@ -1,8 +1,9 @@
 """One problem told: in full the first time, pointing back the next times, straight through after that."""
 
 from collections.abc import Sequence
-from dataclasses import replace
 from fractions import Fraction
+
+from msgspec.structs import replace
 
 from onewhole.languages.film_told import Clause
 from onewhole.languages.table import spoken_by

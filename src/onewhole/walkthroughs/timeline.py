@@ -1,7 +1,8 @@
 """The script with times: exact seconds, every one on a frame."""
 
-from dataclasses import dataclass
 from fractions import Fraction
+
+from msgspec import Struct
 
 from onewhole.languages.table import SPOKEN
 from onewhole.sentences.sentence import Sentence
@@ -12,8 +13,7 @@ from onewhole.walkthroughs.shape import Shape
 FRAMES = 30
 
 
-@dataclass(frozen=True, slots=True)
-class Move:
+class Move(Struct, frozen=True):
     """An act and when it happens on the board."""
 
     act: Act
@@ -21,8 +21,7 @@ class Move:
     end: Fraction
 
 
-@dataclass(frozen=True, slots=True)
-class Timed:
+class Timed(Struct, frozen=True):
     """A cue from ``start`` to ``end``; each of its sentences with its own start and end; its acts."""
 
     cue: Cue
@@ -32,8 +31,7 @@ class Timed:
     moves: tuple[Move, ...]
 
 
-@dataclass(frozen=True, slots=True)
-class TimedChapter:
+class TimedChapter(Struct, frozen=True):
     """A chapter from ``start`` to ``end``; its cues follow each other without a gap."""
 
     label: str
@@ -43,8 +41,7 @@ class TimedChapter:
     cues: tuple[Timed, ...]
 
 
-@dataclass(frozen=True, slots=True)
-class Timeline:
+class Timeline(Struct, frozen=True):
     """A whole film in time; chapters follow each other without a gap, the first starts at 0.
 
     ``language`` is the BCP 47 tag of what is said and written in it; ``shape`` is that of the boards on which

@@ -1,10 +1,11 @@
 """A film told in a second language beside its own: what is read while the voice speaks the first one."""
 
 from collections.abc import Iterator, Sequence
-from dataclasses import replace
 from fractions import Fraction
 from itertools import pairwise
 from math import floor
+
+from msgspec.structs import replace
 
 from onewhole.notations.sentences.text import sentence_text
 from onewhole.sentences.sentence import Sentence, Sentences

@@ -1,9 +1,9 @@
 """The ASGI application: the guard around the routes and the static files."""
 
 from collections.abc import Awaitable, Callable, Iterator, Sequence
-from dataclasses import replace
 from typing import assert_never
 
+from msgspec.structs import replace
 from starlette.applications import Starlette
 from starlette.exceptions import HTTPException
 from starlette.requests import Request

@@ -3,10 +3,13 @@
 from collections.abc import Callable
 from concurrent.futures import ThreadPoolExecutor
 from contextlib import suppress
-from dataclasses import dataclass, field, replace
+from dataclasses import dataclass, field
 from secrets import token_urlsafe
 from threading import Event, Lock, Timer
 from time import monotonic
+
+from msgspec import Struct
+from msgspec.structs import replace
 
 from onewhole.errors import OnewholeError
 
@@ -24,8 +27,7 @@ class Stopped(OnewholeError, RuntimeError):
     """The program is closing: a job ends at its next step."""
 
 
-@dataclass(frozen=True, slots=True)
-class Draft:
+class Draft(Struct, frozen=True):
     """A page that a job composed and that is not saved: its text, notes on it, and its recipe."""
 
     typed: str
@@ -33,8 +35,7 @@ class Draft:
     recipe: str = ""
 
 
-@dataclass(frozen=True, slots=True)
-class Job:
+class Job(Struct, frozen=True):
     """The state of a job: ``done`` of ``of`` steps (0 of 0: unknown yet); ended when ``goes`` or ``refused``.
 
     ``back`` is the page it was asked for on, ``goes`` the address of what it made, ``said`` a sentence on it,
@@ -60,8 +61,7 @@ class Job:
         return bool(self.goes or self.refused)
 
 
-@dataclass(frozen=True, slots=True)
-class Outcome:
+class Outcome(Struct, frozen=True):
     """Where what was made can be looked at, a sentence on it, and what else is ``told`` of it.
 
     The page at ``goes`` shows a ``draft`` or what is told: its address gets ``?made=`` and the job's name.

@@ -1,9 +1,10 @@
 """Checks a working carries: an estimate, undoing it, and a second strategy that agrees."""
 
 from collections.abc import Iterable, Iterator
-from dataclasses import dataclass
 from fractions import Fraction
 from itertools import accumulate
+
+from msgspec import Struct
 
 from onewhole.errors import Fault
 from onewhole.number.ladder import TEN, Ladder, Style, decimal, mixed
@@ -31,8 +32,7 @@ class CheckError(Fault, ArithmeticError):
     """A working disagrees with its own check: a fault in the program, never shown as a result."""
 
 
-@dataclass(frozen=True, slots=True)
-class Estimate:
+class Estimate(Struct, frozen=True):
     """The answer with easy numbers, and its bounds: at least ``low``, at most ``high``.
 
     ``easy`` is the problem with every number rounded, and ``about`` what it comes to; both are None where
@@ -50,8 +50,7 @@ class Estimate:
         return self.low == self.high
 
 
-@dataclass(frozen=True, slots=True)
-class Undone:
+class Undone(Struct, frozen=True):
     """Putting back what was taken (or taking back what was added) gives the first number again.
 
     ``links`` is a chain of equal expressions.
@@ -67,8 +66,7 @@ class Undone:
             raise CheckError(msg)
 
 
-@dataclass(frozen=True, slots=True)
-class Agreed:
+class Agreed(Struct, frozen=True):
     """A second strategy, by its key, reaches the same amount; ``answer`` is what it reaches."""
 
     strategy: str

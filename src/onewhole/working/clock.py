@@ -1,6 +1,6 @@
 """A working with times of day: it is worked in hours and minutes from midnight, and shown on the clock."""
 
-from dataclasses import replace
+from msgspec.structs import replace
 
 from onewhole.number.clock import HOUR, on_clock
 from onewhole.number.ladder import Style

@@ -8,8 +8,9 @@ Source: the codes are those of CCSSM (2010); that classes compare by marks and b
 look for a common denominator, Cramer, Post & delMas (2002), JRME 33, 111-144 (from memory).
 """
 
-from dataclasses import replace
 from fractions import Fraction
+
+from msgspec.structs import replace
 
 from onewhole.number.factors import common_denominator
 from onewhole.number.ladder import Style, mixed

@@ -1,13 +1,12 @@
 """How two numbers are compared: what is done to them first, and what then decides."""
 
-from dataclasses import dataclass
+from msgspec import Struct
 
 from onewhole.number.quantity import Quantity
 from onewhole.working.reasons.comparing import Deciding, MadeComparable
 
 
-@dataclass(frozen=True, slots=True)
-class MadeAlike:
+class MadeAlike(Struct, frozen=True):
     """Both numbers written in another way, or without the wholes that both have; their order stays."""
 
     left: Quantity
@@ -15,8 +14,7 @@ class MadeAlike:
     because: MadeComparable
 
 
-@dataclass(frozen=True, slots=True)
-class ComparisonWay:
+class ComparisonWay(Struct, frozen=True):
     """The steps that make two numbers easy to compare, and the reason that decides which is more."""
 
     steps: tuple[MadeAlike, ...]

@@ -3,8 +3,9 @@
 Thinking of the addition for a difference, and making a ten, are common practice, no source.
 """
 
-from dataclasses import dataclass
 from enum import Enum
+
+from msgspec import Struct
 
 from onewhole.number.quantity import whole
 from onewhole.statements.expression import Expression, minus, plus, value
@@ -20,8 +21,7 @@ class Way(Enum):
     MAKE_TEN = "make_ten"
 
 
-@dataclass(frozen=True, slots=True)
-class Fact:
+class Fact(Struct, frozen=True):
     """A fact and the true equalities that lead to it, as (left, right) pairs; the last gives the result.
 
     >>> len(hard_difference(16, 9).steps)

@@ -1,7 +1,9 @@
 """The form that a teacher asks of a right answer, and a working led on to it."""
 
-from dataclasses import dataclass, replace
 from math import gcd
+
+from msgspec import Struct
+from msgspec.structs import replace
 
 from onewhole.number.factors import simplest
 from onewhole.number.ladder import Style, mixed
@@ -19,8 +21,7 @@ from onewhole.working.steps.work_steps import has_steps
 from onewhole.working.working import Working
 
 
-@dataclass(frozen=True, slots=True)
-class FormWanted:
+class FormWanted(Struct, frozen=True):
     """What a teacher may ask of the form of a right answer; neither is asked unless the teacher says so.
 
     ``mixed``: no piece count that fills a whole (39/8, 4 15/8), nor smaller unit that fills a larger one

@@ -1,9 +1,11 @@
 """One line of a working."""
 
 from collections.abc import Iterable
-from dataclasses import dataclass, replace
 from fractions import Fraction
 from functools import reduce
+
+from msgspec import Struct
+from msgspec.structs import replace
 
 from onewhole.statements.expression import Expression, is_worth, value
 from onewhole.statements.factor_question import FactorQuestion, WordAnswer
@@ -42,8 +44,7 @@ WholeLine = (
 )
 
 
-@dataclass(frozen=True, slots=True)
-class Line:
+class Line(Struct, frozen=True):
     """What a line says, why it follows from the line before, and what is written beside it.
 
     ``aside`` marks a line that the teacher says and a pupil need not write. ``facts`` are hard facts inside

@@ -1,7 +1,8 @@
 """Working an equation with a number missing: 7 2/6 = 6 ?/6. Every line keeps the missing number."""
 
-from dataclasses import replace
 from fractions import Fraction
+
+from msgspec.structs import replace
 
 from onewhole.number.ladder import Style, mixed
 from onewhole.number.quantity import Quantity, trimmed, usual, whole

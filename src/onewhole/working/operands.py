@@ -1,8 +1,10 @@
 """Two numbers with one sign between them while they are being worked, and the lines written so far."""
 
 from collections.abc import Iterable
-from dataclasses import dataclass, replace
 from typing import Self
+
+from msgspec import Struct
+from msgspec.structs import replace
 
 from onewhole.number.quantity import Quantity
 from onewhole.statements.expression import Expression
@@ -11,8 +13,7 @@ from onewhole.working.line import Line, followed
 from onewhole.working.reason import Reason
 
 
-@dataclass(frozen=True, slots=True)
-class Operands:
+class Operands(Struct, frozen=True):
     """The number before the sign, the one behind it, and the lines so far."""
 
     left: Quantity

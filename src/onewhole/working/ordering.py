@@ -6,9 +6,10 @@ numbers are written with pieces of one size first. Comparing two numbers is all 
 4.NF.C.7 ask for (CCSSM 2010); putting three and more in order is common practice, no source.
 """
 
-from dataclasses import dataclass
 from functools import reduce
 from itertools import pairwise
+
+from msgspec import Struct
 
 from onewhole.number.ladder import Style, joined
 from onewhole.number.quantity import Quantity, trimmed, usual
@@ -34,8 +35,7 @@ KEY = "put_in_order"
 PAIR = 2
 
 
-@dataclass(frozen=True, slots=True)
-class _Written:
+class _Written(Struct, frozen=True):
     """The numbers written another way, and why; ``tells`` is what then tells the order of all of them."""
 
     parts: tuple[Quantity, ...]

@@ -1,7 +1,8 @@
 """A pair of numbers while it is being worked, and the lines written so far."""
 
 from collections.abc import Iterable
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from onewhole.number.quantity import Quantity, trimmed
 from onewhole.statements.expression import Expression, Sum, Term
@@ -10,8 +11,7 @@ from onewhole.working.line import Line, followed
 from onewhole.working.reason import Reason
 
 
-@dataclass(frozen=True, slots=True)
-class PairState:
+class PairState(Struct, frozen=True):
     """Two quantities on one ladder, joined by + or -, the lines so far, and the result once it is found.
 
     ``more`` are further numbers that are added at the same time, on the same ladder: only a strategy that

@@ -1,7 +1,8 @@
 """Rounding a number line by line: its two neighbors, the number halfway, and which side it lies on."""
 
-from dataclasses import replace
 from fractions import Fraction
+
+from msgspec.structs import replace
 
 from onewhole.number.ladder import Ladder, Style, joined
 from onewhole.number.quantity import Quantity, trimmed, usual

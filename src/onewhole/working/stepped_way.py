@@ -1,8 +1,9 @@
 """A way to work two numbers: named steps, and the numbers it does not suit."""
 
 from collections.abc import Callable
-from dataclasses import dataclass
 from typing import Generic, TypeVar
+
+from msgspec import Struct
 
 from onewhole.working.operands import Operands
 from onewhole.working.reasons.unsuited import Unsuited
@@ -11,16 +12,14 @@ from onewhole.working.way import NamedWay
 State = TypeVar("State", bound=Operands)
 
 
-@dataclass(frozen=True, slots=True)
-class WayStep(Generic[State]):
+class WayStep(Struct, Generic[State], frozen=True):
     """One named step: it takes a state and gives the next one."""
 
     key: str
     act: Callable[[State], State]
 
 
-@dataclass(frozen=True, slots=True)
-class SteppedWay(NamedWay, Generic[State]):
+class SteppedWay(NamedWay, Generic[State], frozen=True):
     """A way to work two numbers, as a class is taught it.
 
     ``unsuited`` gives the reason why two numbers do not suit the way, or None. ``offered`` says for which

@@ -1,8 +1,10 @@
 """A strategy: named steps, and the problems they do not suit."""
 
 from collections.abc import Callable
-from dataclasses import dataclass, replace
 from enum import Enum
+
+from msgspec import Struct
+from msgspec.structs import replace
 
 from onewhole.number.ladder import Ladder, Style
 from onewhole.working.pair_state import PairState
@@ -21,8 +23,7 @@ class Act(Enum):
     EITHER = "either"
 
 
-@dataclass(frozen=True, slots=True)
-class Step:
+class Step(Struct, frozen=True):
     """One named step: it takes a state and gives the next one."""
 
     key: str
@@ -46,8 +47,7 @@ def short_numbers(ladder: Ladder) -> bool:
     return ladder.style not in {Style.PLACES, Style.DECIMAL} or len(ladder.units) <= SHORT
 
 
-@dataclass(frozen=True, slots=True)
-class Strategy(NamedWay):
+class Strategy(NamedWay, frozen=True):
     """A way to add or subtract, as a class is taught it.
 
     ``unsuited`` gives the reason why a pair of numbers does not suit the strategy, or None. ``partner`` is

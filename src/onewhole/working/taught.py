@@ -1,6 +1,6 @@
 """How a class was taught to work: to add and take away, to multiply, and to divide."""
 
-from dataclasses import dataclass
+from msgspec import Struct
 
 from onewhole.working.products.product_state import ProductState
 from onewhole.working.products.product_way import ProductWay
@@ -10,8 +10,7 @@ from onewhole.working.strategies.table import USUAL
 from onewhole.working.strategy import Strategy
 
 
-@dataclass(frozen=True, slots=True)
-class Taught:
+class Taught(Struct, frozen=True):
     """The ways that a class was taught; None where it has not said how it multiplies or divides.
 
     A way that does not suit two numbers, or that a teacher would not use for them, gives way to the first

@@ -1,14 +1,14 @@
 """A way of working: what a class calls it, and its key."""
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from typing import TypeVar
+
+from msgspec import Struct
 
 from onewhole.errors import InputError
 
 
-@dataclass(frozen=True, slots=True)
-class NamedWay:
+class NamedWay(Struct, frozen=True):
     """A way to work a kind of problem, by its key and its usual name.
 
     >>> NamedWay("regroup_first", "Regroup first").typed

@@ -1,6 +1,6 @@
 """A whole working: lines that are equal one after another, in three lengths, with its checks."""
 
-from dataclasses import dataclass
+from msgspec import Struct
 
 from onewhole.errors import Fault
 from onewhole.number.factors import simplest
@@ -15,8 +15,7 @@ class FalseLineError(Fault, ArithmeticError):
     """A line does not keep what the line before it said: a fault in the program, never shown as a result."""
 
 
-@dataclass(frozen=True, slots=True)
-class Working:
+class Working(Struct, frozen=True):
     """A statement worked by a strategy, line by line.
 
     Every line keeps what the one before it says (the amount, the order, or the missing number), checked

@@ -6,8 +6,9 @@ blank line below, instructions from cell 5 with cell 3 for their further lines, 
 """
 
 from collections.abc import Iterable, Iterator
-from dataclasses import dataclass
 from itertools import chain
+
+from msgspec import Struct
 
 from onewhole.languages.language import Language
 from onewhole.languages.table import spoken_by
@@ -35,8 +36,7 @@ _LOW_LINE = "_"
 Block = tuple[str, ...]
 
 
-@dataclass(frozen=True, slots=True)
-class BraillePage:
+class BraillePage(Struct, frozen=True):
     r"""Pages of braille, each a tuple of lines of Unicode cells.
 
     >>> BraillePage((("⠼⠂⠬⠂",),)).brf

@@ -1,8 +1,9 @@
 """A calendar file: days with what is on them, as calendars read it (iCalendar, RFC 5545, read)."""
 
 from collections.abc import Iterable, Iterator
-from dataclasses import dataclass
 from datetime import date
+
+from msgspec import Struct
 
 #: Who made the file, as the format wants it told (3.7.3).
 MADE_BY = "-//onewhole//year//EN"
@@ -11,8 +12,7 @@ LONGEST = 75
 _SIGNS = {"\\": "\\\\", ";": "\\;", ",": "\\,", "\n": "\\n"}
 
 
-@dataclass(frozen=True, slots=True)
-class CalendarDay:
+class CalendarDay(Struct, frozen=True):
     """Something on a whole day: its name, more words on it, and a key that no other day has."""
 
     day: date

@@ -11,10 +11,12 @@ import math
 import re
 import textwrap
 from collections.abc import Iterator
-from dataclasses import dataclass, replace
 from fractions import Fraction
 from itertools import pairwise
 from typing import Final
+
+from msgspec import Struct
+from msgspec.structs import replace
 
 from onewhole.notations.sentences.text import sentence_text
 from onewhole.walkthroughs.timeline import FRAMES, TimedChapter, Timeline
@@ -27,8 +29,7 @@ LINE, LINES = 42, 2
 _TAG: Final = re.compile(r"<(?=[^\s\d])|\{(?=\S)|--(?=>)")
 
 
-@dataclass(frozen=True, slots=True)
-class _Caption:
+class _Caption(Struct, frozen=True):
     """Lines that are read together, and their time in seconds; ``language`` where it is not the film's."""
 
     start: Fraction

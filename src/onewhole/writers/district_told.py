@@ -1,7 +1,8 @@
 """What a district's report says: its sentences, and its tables as rows of words. HTML and PDF share them."""
 
 from collections.abc import Callable, Iterator, Sequence
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from onewhole.languages.english.skills import skill_called
 from onewhole.marking.district.district_found import (
@@ -29,8 +30,7 @@ BAND_TOLD = (
 NOT_SHOWN = "·"
 
 
-@dataclass(frozen=True, slots=True)
-class ToldTable:
+class ToldTable(Struct, frozen=True):
     """A table in words: its heading, what it counts, the heads of its columns, its rows."""
 
     title: str

@@ -1,9 +1,10 @@
 """The page for home: what the class does tonight, in short sentences and the class's own words."""
 
 from collections.abc import Iterable
-from dataclasses import replace
 from fractions import Fraction
 from itertools import islice
+
+from msgspec.structs import replace
 
 from onewhole.languages.class_words import ClassWords
 from onewhole.languages.table import spoken_by

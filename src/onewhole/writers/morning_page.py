@@ -1,8 +1,9 @@
 """The teacher's morning page: ideas, whom to see first, the groups, and what all of it rests on."""
 
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass
 from typing import assert_never
+
+from msgspec import Struct
 
 from onewhole.findings.group_kind import GroupKind
 from onewhole.findings.placing import MaybeOneIdea, SteadyNotOurs, WhyFirst, WrongEachItsWay
@@ -88,8 +89,7 @@ def morning_page(
     return Printed("morning", data)
 
 
-@dataclass(frozen=True, slots=True)
-class _Night:
+class _Night(Struct, frozen=True):
     """A night's sheet, worked, and its marks; with marks and findings by pupil."""
 
     worked: WorkedSheet

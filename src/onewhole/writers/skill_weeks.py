@@ -1,10 +1,11 @@
 """Skills by weeks as a drawing: for each skill a row, for each week a hatched band round the share right."""
 
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import dataclass
 from datetime import date
 from fractions import Fraction
 from xml.etree.ElementTree import Element, tostring
+
+from msgspec import Struct
 
 from onewhole.marking.diagnosis.interval import Interval
 from onewhole.notations.pencil import BOLD, HATCH
@@ -21,8 +22,7 @@ _LEAST_WEEKS = 4
 _ROW = _TOP + _HIGH + _BELOW
 
 
-@dataclass(frozen=True, slots=True)
-class SkillRow:
+class SkillRow(Struct, frozen=True):
     """A skill's name and its bands by week, each week told by its Monday; a week may have none."""
 
     name: str

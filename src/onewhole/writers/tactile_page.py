@@ -7,9 +7,10 @@ than 3 mm, no meaning in colour, words in braille outside the picture.
 """
 
 from collections.abc import Iterable, Iterator
-from dataclasses import dataclass
 from fractions import Fraction
 from xml.etree.ElementTree import Element, SubElement, tostring
+
+from msgspec import Struct
 
 from onewhole.languages.table import spoken_by
 from onewhole.notations.braille.cells import raised
@@ -48,8 +49,7 @@ _PAPERS = {
 _INK = "#000"
 
 
-@dataclass(frozen=True, slots=True)
-class TactilePage:
+class TactilePage(Struct, frozen=True):
     """The picture of one problem: the problem's label, the page as an SVG in millimetres, and its words."""
 
     label: str

@@ -1,10 +1,11 @@
 """Which skill comes back on which night, with its words: a row for each skill, a column for each week."""
 
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import dataclass
 from datetime import date
 from fractions import Fraction
 from xml.etree.ElementTree import tostring
+
+from msgspec import Struct
 
 from onewhole.languages.class_words import ClassWords
 from onewhole.notations.svg import draw
@@ -17,8 +18,7 @@ _LONG = ("Monday", "Tuesday", "Wednesday", "Thursday", "Friday", "Saturday", "Su
 _SMALLER = (Fraction(9, 10), Fraction(6, 10), Fraction(4, 10))
 
 
-@dataclass(frozen=True, slots=True)
-class TermRow:
+class TermRow(Struct, frozen=True):
     """A skill: by the Monday of a week on how many nights it is on a page, and the nights planned for it."""
 
     name: str

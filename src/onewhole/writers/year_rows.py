@@ -1,10 +1,11 @@
 """A year in rows: a week a row for the table, a topic a row for the picture."""
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
 from datetime import date
 from fractions import Fraction
 from xml.etree.ElementTree import tostring
+
+from msgspec import Struct
 
 from onewhole.languages.class_words import ClassWords
 from onewhole.notations.svg import draw
@@ -20,8 +21,7 @@ REVIEW = "review"
 IN_A_ROW = 2
 
 
-@dataclass(frozen=True, slots=True)
-class YearRow:
+class YearRow(Struct, frozen=True):
     """A week: its number and nights, its topic, whether pages on it are composed, and what comes back.
 
     ``called`` is empty where all topics are taught; ``back`` are the weeks of the topics that come back.

@@ -1,11 +1,11 @@
 """The languages of a class: kept, used by all that is printed for it, and behind a sheet's own."""
 
 from collections.abc import Iterator
-from dataclasses import replace
 from datetime import UTC, date, datetime
 from pathlib import Path
 
 import pytest
+from msgspec.structs import replace
 
 from onewhole.desk.classes.class_languages import chosen_languages, languages_of, set_languages
 from onewhole.desk.classes.class_list import copy_class

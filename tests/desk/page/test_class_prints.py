@@ -1,13 +1,13 @@
 """How a class prints; a page and a night printed that way."""
 
 from collections.abc import Iterator
-from dataclasses import replace
 from datetime import UTC, date, datetime, timedelta
 from io import BytesIO
 from pathlib import Path
 
 import pikepdf
 import pytest
+from msgspec.structs import replace
 
 from onewhole.desk.classes.class_records import NotThere, Store, open_book, start_room
 from onewhole.desk.classes.page_for import give_page_to

@@ -1,10 +1,10 @@
-from dataclasses import replace
 from fractions import Fraction
 from itertools import pairwise
 from pathlib import Path
 
 import pytest
 from hypothesis import given, settings
+from msgspec.structs import replace
 
 from onewhole.desk.page.audit import audit_sheet
 from onewhole.desk.page.compose import (

@@ -1,10 +1,10 @@
 """A page fitted on so many pages."""
 
 from collections import Counter
-from dataclasses import replace
 from functools import cache
 
 import pytest
+from msgspec.structs import replace
 
 from onewhole.desk.page.fitting import Fitted, PageFit
 from onewhole.desk.page.print_pages import fitted_pupil_page

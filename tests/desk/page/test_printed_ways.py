@@ -1,11 +1,11 @@
 """A printed page is known again by the key of its marks."""
 
 from collections.abc import Iterator
-from dataclasses import replace
 from datetime import UTC, date, datetime, timedelta
 from pathlib import Path
 
 import pytest
+from msgspec.structs import replace
 
 from onewhole.desk.classes.class_records import Store, open_book, start_room
 from onewhole.desk.page.class_prints import USUAL, printed_night, set_prints

@@ -1,10 +1,10 @@
 """A morning that was worked out is held until anything that it rests on changes."""
 
 from collections.abc import Callable
-from dataclasses import replace
 from pathlib import Path
 
 import pytest
+from msgspec.structs import replace
 
 from onewhole.desk.classes.class_records import Store, open_book
 from onewhole.desk.classes.group_settings import groups_of, set_groups, settings_text

@@ -3,7 +3,6 @@
 import datetime as dt
 import re
 from collections.abc import Callable
-from dataclasses import replace
 from fractions import Fraction
 from itertools import pairwise
 from pathlib import Path
@@ -12,6 +11,7 @@ import av
 import numpy as np
 import pytest
 import webvtt
+from msgspec.structs import replace
 
 from onewhole.desk.walkthrough.film import PARTS, FilmFiles, FilmWishes, film_sheet
 from onewhole.errors import InputError

@@ -2,9 +2,9 @@
 
 from collections import Counter, defaultdict
 from collections.abc import Iterator
-from dataclasses import replace
 
 import pytest
+from msgspec.structs import replace
 
 from onewhole.languages.class_words import ClassWords, OwnStory
 from onewhole.languages.spanish.stories import KITE_PAPER, amount_told

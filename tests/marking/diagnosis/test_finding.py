@@ -1,10 +1,10 @@
 """What the answers of one pupil may show."""
 
 from collections.abc import Mapping
-from dataclasses import replace
 from fractions import Fraction
 
 import pytest
+from msgspec.structs import replace
 
 from lab.outside import written
 from onewhole.findings.status import Status

@@ -1,7 +1,8 @@
 """Which one idea a pupil's answers are taken to fit."""
 
-from dataclasses import replace
 from fractions import Fraction
+
+from msgspec.structs import replace
 
 from onewhole.findings.status import Status
 from onewhole.marking.diagnosis.diagnosis import Supposed

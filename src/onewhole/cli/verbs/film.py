@@ -1,11 +1,11 @@
 """`onewhole film`: a sheet worked aloud, as a film and all that goes with it."""
 
 import sys
-from dataclasses import replace
 from pathlib import Path
 from typing import Annotated
 
 import typer
+from msgspec.structs import replace
 from rich.console import Console
 from rich.progress import BarColumn, Progress, TextColumn, TimeRemainingColumn
 

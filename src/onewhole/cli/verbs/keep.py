@@ -2,7 +2,6 @@
 
 import sys
 from collections.abc import Iterable, Iterator
-from dataclasses import dataclass
 from datetime import date
 from enum import StrEnum
 from getpass import getpass
@@ -10,6 +9,7 @@ from pathlib import Path
 from typing import Annotated, assert_never
 
 import typer
+from msgspec import Struct
 
 from onewhole.cli.checked import checked, checked_after_restoring, checked_copy, mended
 from onewhole.cli.clock import now
@@ -181,8 +181,7 @@ def _read(source: str) -> str:
     return locked_backup.passphrase_in(Path(source))
 
 
-@dataclass(frozen=True, slots=True)
-class _Given:
+class _Given(Struct, frozen=True):
     """What was given out, to whom and what for, as typed."""
 
     what: str

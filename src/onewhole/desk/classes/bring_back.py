@@ -1,8 +1,9 @@
 """Bring back: when each skill that was practised is due again, by what the class's nights left of it."""
 
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
 from datetime import date, timedelta
+
+from msgspec import Struct
 
 from onewhole.desk.classes.class_records import NightPage
 from onewhole.desk.classes.night_summary import NightSummaries
@@ -43,8 +44,7 @@ HOW = (
 assert (LEFT, OF) == (4, 5)  # "one in five would be gone" is what is said
 
 
-@dataclass(frozen=True, slots=True)
-class BringBack:
+class BringBack(Struct, frozen=True):
     """A skill that comes back: when it was last on a page, how it went, how much is left, when it is due.
 
     ``right`` of ``read`` are the class's answers of that night that could be read; both 0 where none was.

@@ -2,10 +2,12 @@
 
 import unicodedata
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
 from datetime import date, datetime
 from functools import lru_cache
 from pathlib import Path
+
+from msgspec import Struct
+from msgspec.structs import replace
 
 from onewhole.desk.classes.class_languages import languages_of
 from onewhole.desk.classes.rosters import roster_of, who_wrote
@@ -50,8 +52,7 @@ __all__ = [
 MOST_PUPILS, LONGEST_NAME = 60, 80
 
 
-@dataclass(frozen=True, slots=True)
-class Classroom:
+class Classroom(Struct, frozen=True):
     """A class and its pupils, in the order they were added."""
 
     number: int
@@ -75,8 +76,7 @@ class Classroom:
         )
 
 
-@dataclass(frozen=True, slots=True)
-class NightPage:
+class NightPage(Struct, frozen=True):
     """A night and the page that went home, as kept and as read."""
 
     night: KeptNight

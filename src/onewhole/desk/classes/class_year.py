@@ -1,7 +1,8 @@
 """The year of a class: kept as typed, looked at, and its next night composed with what the class showed."""
 
-from dataclasses import dataclass
 from datetime import date, datetime
+
+from msgspec import Struct
 
 from onewhole.desk.classes.class_records import night_pages, room
 from onewhole.desk.classes.seen import is_to_be_written
@@ -24,8 +25,7 @@ from onewhole.writers.year_rows import YearRow, year_picture
 _SEPTEMBER, _JUNE = 9, 6
 
 
-@dataclass(frozen=True, slots=True)
-class ClassYear:
+class ClassYear(Struct, frozen=True):
     """A class's year: as typed, planned, in rows and as a picture (SVG); and its next night.
 
     ``tonight`` is the first night from today on that has no page yet; None after the last one.

@@ -2,8 +2,9 @@
 
 import re
 from collections.abc import Sequence
-from dataclasses import dataclass
 from datetime import date
+
+from msgspec import Struct
 
 from onewhole.desk.classes.class_records import NightPage
 
@@ -15,8 +16,7 @@ _SLASHED = re.compile(r"(\d{1,2})/(\d{1,2})(?:/(\d{4}|\d\d))?")
 _DASHED = re.compile(r"(\d{4})-(\d{1,2})-(\d{1,2})")
 
 
-@dataclass(frozen=True, slots=True)
-class EveryNight:
+class EveryNight(Struct, frozen=True):
     """A night as the list of all of them names it."""
 
     number: int

@@ -2,11 +2,10 @@
 
 from collections.abc import Callable, Mapping, Sequence
 from contextlib import suppress
-from dataclasses import dataclass
 from datetime import date
 from hashlib import sha256
 
-from msgspec import DecodeError
+from msgspec import DecodeError, Struct
 
 from onewhole import __version__
 from onewhole.desk.classes.class_records import (
@@ -63,8 +62,7 @@ class NightFailedError(Fault):
         super().__init__(text_of((first,)), remedy=text_of(tuple(others)))
 
 
-@dataclass(frozen=True, slots=True)
-class NightInput:
+class NightInput(Struct, frozen=True):
     """The inputs of marking a night: page and answers as typed, the day, what earlier nights showed.
 
     ``talks`` is what pupils were asked since, ``settings`` how many groups are met and their sizes.
@@ -78,8 +76,7 @@ class NightInput:
     settings: GroupSettings = USUAL
 
 
-@dataclass(frozen=True, slots=True)
-class MarkedNight:
+class MarkedNight(Struct, frozen=True):
     """A night read: ``said`` is what the answers alone say, ``marked`` has the teacher's ``overrides`` in it.
 
     ``given`` is all that ``said`` comes from (:func:`marked_of`).
@@ -92,8 +89,7 @@ class MarkedNight:
     overrides: Overrides
 
 
-@dataclass(frozen=True, slots=True)
-class _Chain:
+class _Chain(Struct, frozen=True):
     """The nights of a class with answers, by day: their cache keys, and the cached texts.
 
     ``texts`` has only the entries whose key is still valid.
@@ -113,8 +109,7 @@ class _Chain:
         return tuple(night for night, day in self.days.items() if (day, night) < mine)
 
 
-@dataclass(frozen=True, slots=True)
-class NightToMark:
+class NightToMark(Struct, frozen=True):
     """All that a night is marked from: page, answers, the teacher's word, and the class's chain of nights."""
 
     page: NightPage

@@ -1,10 +1,11 @@
 """The summary of a marked night: for each pupil how many were right, what the answers fitted."""
 
 from collections.abc import Mapping
-from dataclasses import dataclass, replace
 from datetime import date
 
 import msgspec
+from msgspec import Struct
+from msgspec.structs import replace
 
 from onewhole.desk.classes.class_records import NightPage
 from onewhole.desk.keep.pupil_cache import pupil_cache
@@ -28,8 +29,7 @@ LETTERS = {
 }
 
 
-@dataclass(frozen=True, slots=True)
-class PupilSummary:
+class PupilSummary(Struct, frozen=True):
     """What one pupil's answers of one night showed.
 
     ``verdicts`` has a letter for each problem in the order of the page: ``r`` right, ``f`` right in another
@@ -69,8 +69,7 @@ class PupilSummary:
         return self.asked - self.verdicts.count(".")
 
 
-@dataclass(frozen=True, slots=True)
-class NightSummary:
+class NightSummary(Struct, frozen=True):
     """The summary of one night: ``pupils`` by code, those who wrote something; ``labels`` are the page's.
 
     ``failed`` says where the program failed on this night, which tells nothing else then. ``carried`` is what
@@ -95,8 +94,7 @@ class NightSummary:
         return good_until(self.day)
 
 
-@dataclass(frozen=True, slots=True)
-class NightSummaries:
+class NightSummaries(Struct, frozen=True):
     """The summaries of a class's nights, and the numbers of the nights not marked yet, both by day.
 
     ``stamp`` changes whenever any summary does. ``failed`` are the nights on which the program failed: they

@@ -1,8 +1,9 @@
 """In what form pupils of a class read pages: seen, typed, kept."""
 
 from collections.abc import Mapping
-from dataclasses import dataclass
 from datetime import date
+
+from msgspec import Struct
 
 from onewhole.desk.classes.class_records import room
 from onewhole.desk.classes.forms import Forms
@@ -19,8 +20,7 @@ AS_THE_CLASS = ""
 FORMS = tuple(form.value for form in OwnPage)
 
 
-@dataclass(frozen=True, slots=True)
-class FormRow:
+class FormRow(Struct, frozen=True):
     """A pupil with the form of the own pages; None is the print of the class."""
 
     pupil: Pupil

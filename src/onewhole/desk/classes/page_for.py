@@ -1,8 +1,9 @@
 """For whom a page is: the whole class, a group, or pupils by their codes or names."""
 
 from collections.abc import Collection, Iterator, Sequence
-from dataclasses import dataclass
 from datetime import datetime
+
+from msgspec import Struct
 
 from onewhole.desk.classes.class_records import Classroom, night_page, room
 from onewhole.desk.classes.marked_nights import night_summaries
@@ -20,8 +21,7 @@ __all__ = ["WHOLE", "GroupNow", "give_page_to", "groups_now", "meant", "saw_of"]
 WHOLE = "the whole class"
 
 
-@dataclass(frozen=True, slots=True)
-class GroupNow:
+class GroupNow(Struct, frozen=True):
     """A group of the last night that was marked: its name, and who is in it, as the teacher knows them."""
 
     name: str

@@ -1,9 +1,10 @@
 """The papers of a night, a pupil a row: who got the page, who was away, whose is there, who owes one."""
 
 from collections.abc import Iterator, Mapping
-from dataclasses import dataclass
 from datetime import datetime
 from enum import Enum
+
+from msgspec import Struct
 
 from onewhole.desk.classes.class_records import Classroom, NightPage, night_page, room
 from onewhole.desk.classes.page_for import GroupNow, groups_now, saw_of
@@ -47,8 +48,7 @@ class PaperChoice(Enum):
         return self is not PaperChoice.NO_PAGE and not self.said.away
 
 
-@dataclass(frozen=True, slots=True)
-class PaperRow:
+class PaperRow(Struct, frozen=True):
     """A pupil on a night: what was said, and whether something is written.
 
     ``in_class`` says whether the pupil was in the class on that day.
@@ -66,8 +66,7 @@ class PaperRow:
         return not self.wrote and self.choice.awaited
 
 
-@dataclass(frozen=True, slots=True)
-class Papers:
+class Papers(Struct, frozen=True):
     """A night with its rows; ``for_part`` says that the page was for named pupils.
 
     ``saw`` is for whom it is, as a form carries it, ``groups`` to whom it could be given.

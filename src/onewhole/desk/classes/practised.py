@@ -6,6 +6,7 @@ from datetime import date
 from functools import cached_property, lru_cache
 
 import numpy as np
+from msgspec import Struct
 
 from onewhole.desk.classes.class_records import NightPage, sheet_typed
 from onewhole.desk.classes.night_summary import NightSummaries, NightSummary
@@ -32,16 +33,14 @@ from onewhole.problems.skill import skill
 HELD = 4
 
 
-@dataclass(frozen=True, slots=True)
-class SkillNight:
+class SkillNight(Struct, frozen=True):
     """A night: its day and the skills on its page."""
 
     day: date
     skills: tuple[Skill, ...]
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class ClassSkill:
+class ClassSkill(Struct, frozen=True, eq=False):
     """What the nights of a class left of one skill, the last of them on ``last``."""
 
     traces: Traces
@@ -181,8 +180,7 @@ def skills_of(typed: str) -> tuple[Skill, ...]:
     return tuple(skill(problem.statement) for problem in sheet_typed(typed).problems)
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class _PageSkills:
+class _PageSkills(Struct, frozen=True, eq=False):
     """The skills of a page, each once, and by problem and skill 1 where it is of that skill."""
 
     skills: tuple[Skill, ...]

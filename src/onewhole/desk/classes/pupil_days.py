@@ -1,8 +1,9 @@
 """The days on which pupils joined and left a class: seen, typed, kept."""
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
 from datetime import date
+
+from msgspec import Struct
 
 from onewhole.desk.classes.class_records import room
 from onewhole.desk.classes.seen import is_to_be_written
@@ -15,8 +16,7 @@ from onewhole.store.pupil_days import ALL_YEAR, PupilDays, keep_pupil_days, pupi
 __all__ = ["DaysRow", "days_of_class", "days_text", "joined_today", "keep_days"]
 
 
-@dataclass(frozen=True, slots=True)
-class DaysRow:
+class DaysRow(Struct, frozen=True):
     """A pupil with the days that are kept; as they are typed, a day that is none is empty."""
 
     pupil: Pupil

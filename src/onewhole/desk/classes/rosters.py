@@ -1,8 +1,9 @@
 """Who got the page of a night, whose paper is waited for, and what the teacher said of the others."""
 
 from collections.abc import Collection, Iterable, Mapping, Sequence
-from dataclasses import dataclass
 from datetime import date
+
+from msgspec import Struct
 
 from onewhole.findings.attendance import NightSaid, PageWord, PaperWord
 from onewhole.store.answers import KeptAnswer
@@ -13,8 +14,7 @@ from onewhole.store.opening import Store
 from onewhole.store.pupil_days import ALL_YEAR, PupilDays, pupil_days_of
 
 
-@dataclass(frozen=True, slots=True)
-class Roster:
+class Roster(Struct, frozen=True):
     """The pupils of a class on one night, by code.
 
     ``everyone`` are all pupils there are in the file, in the class's order, ``in_class`` those who were in

@@ -1,8 +1,9 @@
 """Scores: right of tried, for each pupil and night; who still owes a paper."""
 
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import dataclass
 from datetime import date
+
+from msgspec import Struct
 
 from onewhole.desk.classes.class_records import (
     Classroom,
@@ -25,8 +26,7 @@ from onewhole.store.opening import Store
 __all__ = ["NightScores", "Owed", "Score", "Scores", "night_scores", "owed_in", "scores"]
 
 
-@dataclass(frozen=True, slots=True)
-class Score:
+class Score(Struct, frozen=True):
     """One pupil's paper of one night.
 
     ``verdicts`` has a letter for each problem in the order of the page, as
@@ -62,16 +62,14 @@ class Score:
         return not self.wrote and self.choice.awaited
 
 
-@dataclass(frozen=True, slots=True)
-class NightScores:
+class NightScores(Struct, frozen=True):
     """A night with the score of each pupil who was in the class that day or wrote something, by code."""
 
     page: NightPage
     of: Mapping[str, Score]
 
 
-@dataclass(frozen=True, slots=True)
-class Owed:
+class Owed(Struct, frozen=True):
     """A pupil who owes papers, with the nights, by day."""
 
     pupil: Pupil
@@ -79,8 +77,7 @@ class Owed:
     nights: tuple[NightPage, ...]
 
 
-@dataclass(frozen=True, slots=True)
-class Scores:
+class Scores(Struct, frozen=True):
     """The scores of some nights by day; ``pupils`` are those who have a place in any of them."""
 
     room: Classroom
@@ -129,8 +126,7 @@ def owed_in(found: Scores, today: date) -> tuple[Owed, ...]:
     return tuple(sorted(rows, key=lambda one: -len(one.nights)))
 
 
-@dataclass(frozen=True, slots=True)
-class _Come:
+class _Come(Struct, frozen=True):
     """What came in on a night: who wrote something, and the night as it was read, if it was."""
 
     wrote: frozenset[str]

@@ -1,8 +1,9 @@
 """What pupils of a class were asked in talks, as it is kept: for the marking, and for a page."""
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
 from datetime import date, datetime
+
+from msgspec import Struct
 
 from onewhole.errors import InputError
 from onewhole.marking.reading.answer import read_written
@@ -14,8 +15,7 @@ from onewhole.store.nights import nights_of
 from onewhole.store.opening import Store
 
 
-@dataclass(frozen=True, slots=True)
-class TalkText:
+class TalkText(Struct, frozen=True):
     """One row of a talk that stands, as it was typed: the problem and the answer are empty for a word only.
 
     ``number`` is the row's own; a row that takes it back names it.

@@ -1,8 +1,9 @@
 """The plan of spaced review: which skill comes back on which night of the weeks ahead."""
 
 from collections import Counter
-from dataclasses import dataclass
 from datetime import date, timedelta
+
+from msgspec import Struct
 
 from onewhole.desk.classes.practised import Practised
 from onewhole.desk.keep.pupil_cache import pupil_cache
@@ -26,8 +27,7 @@ PLAN = (
 )
 
 
-@dataclass(frozen=True, slots=True)
-class Planned:
+class Planned(Struct, frozen=True):
     """A skill with the nights planned for it: in words, and as the picture has it."""
 
     skill: Skill
@@ -44,8 +44,7 @@ class Planned:
         return ", ".join(map(weekday_name, self.row.planned))
 
 
-@dataclass(frozen=True, slots=True)
-class TermPlan:
+class TermPlan(Struct, frozen=True):
     """The weeks shown by their Mondays, a row for each skill, the next due first; ``picture`` is SVG."""
 
     weeks: tuple[date, ...]

@@ -1,9 +1,10 @@
 """The week: the nights of a class in a row, where each stands and what is to be done next."""
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
 from datetime import date, datetime, timedelta
 from enum import Enum, auto
+
+from msgspec import Struct
 
 from onewhole.desk.classes.bring_back import HOW, WHY, BringBack, bring_back
 from onewhole.desk.classes.class_records import Classroom, NightPage, night_pages, room
@@ -46,8 +47,7 @@ class Next(Enum):
     DONE = auto()
 
 
-@dataclass(frozen=True, slots=True)
-class WeekNight:
+class WeekNight(Struct, frozen=True):
     """A night in its week. ``marked`` of the ``pupils`` whose paper is waited for have an answer.
 
     ``steps`` are those taken; ``got`` is how many got the page, of ``in_class``. ``owed`` are those,
@@ -86,16 +86,14 @@ class WeekNight:
         return Next.MARK if NightStep.SHOWN in self.steps else Next.SHOW
 
 
-@dataclass(frozen=True, slots=True)
-class Week:
+class Week(Struct, frozen=True):
     """A week by its Monday, with its nights by day."""
 
     monday: date
     nights: tuple[WeekNight, ...]
 
 
-@dataclass(frozen=True, slots=True)
-class Weeks:
+class Weeks(Struct, frozen=True):
     """The weeks that are shown, the latest first, every night of the class, and what is due to come back.
 
     ``every`` are all nights, the newest first; ``found`` are those with what is ``sought``. ``earlier``

@@ -2,12 +2,14 @@
 
 from collections.abc import Collection, Hashable, Iterable, Iterator, Sequence
 from contextlib import suppress
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from fractions import Fraction
 from functools import lru_cache
 from hashlib import sha256
 from itertools import chain, islice
 from math import ceil, floor
+
+from msgspec import Struct
 
 from onewhole.desk.classes.year_plan import YearNight
 from onewhole.desk.page.compose import composed_apart
@@ -56,8 +58,7 @@ class NoPageError(InputError):
     """No page is composed for a night."""
 
 
-@dataclass(frozen=True, slots=True)
-class NightComposed:
+class NightComposed(Struct, frozen=True):
     """The page of a night as typed, how many minutes it takes, and what was not as usual."""
 
     sheet: Sheet
@@ -70,8 +71,7 @@ class NightComposed:
         return write_sheet(self.sheet)
 
 
-@dataclass(frozen=True, slots=True)
-class _Fresh:
+class _Fresh(Struct, frozen=True):
     """Wishes for a night, and the twins that none of its problems with like denominators is one of."""
 
     wishes: Wishes

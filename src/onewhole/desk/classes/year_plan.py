@@ -5,9 +5,10 @@ no answer is known yet. A night that is composed looks at what the class has sho
 (:mod:`~.year_night`).
 """
 
-from dataclasses import dataclass
 from datetime import date, timedelta
 from functools import lru_cache
+
+from msgspec import Struct
 
 from onewhole.desk.classes.practised import ClassSkill
 from onewhole.presses.traces_at_once import pooled, untouched
@@ -22,8 +23,7 @@ A_NIGHT, ALL_NIGHT = 2, 4
 _BEGINS = date(2001, 1, 1)
 
 
-@dataclass(frozen=True, slots=True)
-class YearNight:
+class YearNight(Struct, frozen=True):
     """A night: its day, its week, the topic and skill of its page, and the topics that come back on it.
 
     ``page`` is None where the program composes nothing on the topic and nothing can come back yet. ``of`` is
@@ -43,8 +43,7 @@ class YearNight:
         return self.of is not None and self.of == self.week.topic
 
 
-@dataclass(frozen=True, slots=True)
-class YearPlan:
+class YearPlan(Struct, frozen=True):
     """A year: what was wished for, its weeks, and its nights in their order."""
 
     wishes: YearWishes

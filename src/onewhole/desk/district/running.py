@@ -1,12 +1,12 @@
 """A district: papers of many classes put together, on one machine or on the workers of a cluster."""
 
 import shutil
-from dataclasses import dataclass, field
 from fractions import Fraction
 from pathlib import Path
 from time import perf_counter
 
 import numpy as np
+from msgspec import Struct, field
 from numpy.typing import NDArray
 
 from onewhole.desk.district.engines import needed
@@ -22,8 +22,7 @@ from onewhole.presses.folders import made
 PRIOR_FILE, COUNTS, WORK, PUPILS = "prior.json", "counts", "work", "pupils"
 
 
-@dataclass(frozen=True, slots=True)
-class DistrictWishes:
+class DistrictWishes(Struct, frozen=True):
     """How a district is run: how small a number is not shown, and who works."""
 
     least: int = LEAST
@@ -32,8 +31,7 @@ class DistrictWishes:
     pupils: bool = True
 
 
-@dataclass(frozen=True, slots=True)
-class DistrictRun:
+class DistrictRun(Struct, frozen=True):
     """What a run did: how many files were there and how many of them were read, what was found, seconds."""
 
     files: int

@@ -1,10 +1,11 @@
 """A class's answers for the district, without names: a Parquet file a night."""
 
-from dataclasses import dataclass
 from datetime import date
 from io import BytesIO
 from pathlib import Path
 from zipfile import ZipFile, ZipInfo
+
+from msgspec import Struct
 
 from onewhole.desk.classes.class_records import (
     Classroom,
@@ -33,8 +34,7 @@ _PLAIN = frozenset("abcdefghijklmnopqrstuvwxyz0123456789")
 _NO_DAY = (1980, 1, 1, 0, 0, 0)
 
 
-@dataclass(frozen=True, slots=True)
-class SharedNight:
+class SharedNight(Struct, frozen=True):
     """A night's papers as a file: its name, its bytes, how many papers, how many problems were left out."""
 
     name: str

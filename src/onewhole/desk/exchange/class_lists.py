@@ -1,8 +1,10 @@
 """Classes and their pupils out of a list that a school has: OneRoster 1.2, or names in a spreadsheet."""
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass, replace
 from datetime import datetime
+
+from msgspec import Struct
+from msgspec.structs import replace
 
 from onewhole.desk.classes.class_list import name_seen, new_class
 from onewhole.desk.classes.class_records import MOST_PUPILS, Classroom
@@ -30,8 +32,7 @@ _NO_NAMES = {"id", "code", "codes", "no", "nr", "number", "initial", "initials",
 _HEAD = "Write Name above the column with the names, or keep that column alone."
 
 
-@dataclass(frozen=True, slots=True)
-class ListedClass:
+class ListedClass(Struct, frozen=True):
     """A class of a list: its title, its pupils' names with the identifiers that the list has for them.
 
     Of a spreadsheet there are no identifiers: they are empty, and so are those of class, school and term.

@@ -7,8 +7,9 @@ field holds no line break. Nothing is read that a class list does not need: no a
 import csv
 import re
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import dataclass
 from io import StringIO
+
+from msgspec import Struct
 
 from onewhole.errors import InputError
 from onewhole.presses.handed_zip import handed_files
@@ -68,8 +69,7 @@ _ROLES_MOVED = (
 )
 
 
-@dataclass(frozen=True, slots=True)
-class RosterRow:
+class RosterRow(Struct, frozen=True):
     """A line of a file: its number, from 1, its fields, and where each column is."""
 
     line: int
@@ -81,8 +81,7 @@ class RosterRow:
         return self.fields[self.columns[column]]
 
 
-@dataclass(frozen=True, slots=True)
-class RosterPackage:
+class RosterPackage(Struct, frozen=True):
     """A package that was handed in: what refusals call it, its files, and what its manifest says of them."""
 
     name: str

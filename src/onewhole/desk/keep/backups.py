@@ -3,9 +3,10 @@
 import os
 from collections.abc import Iterable, Iterator
 from contextlib import suppress
-from dataclasses import dataclass
 from datetime import date, datetime, timedelta
 from pathlib import Path
+
+from msgspec import Struct
 
 from onewhole.desk.keep.erasing import erased_in_backups, taken_away
 from onewhole.desk.keep.pupil_cache import clear_pupil_caches
@@ -54,8 +55,7 @@ PRIVACY = (
 )
 
 
-@dataclass(frozen=True, slots=True)
-class Erased:
+class Erased(Struct, frozen=True):
     """Where else a child was erased from: `cleaned` are backups; what is `left` may still hold the child.
 
     `traces` tells why traces may still be in the file itself, and is empty where there are none.

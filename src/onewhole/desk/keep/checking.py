@@ -1,9 +1,10 @@
 """Check what is kept, and take back what was damaged: told by class, night, the child's code and problem."""
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from datetime import datetime
 from pathlib import Path
+
+from msgspec import Struct
 
 from onewhole.desk.keep.backups import back_up_before
 from onewhole.desk.keep.damage_told import ToldDamage, damage_told
@@ -18,8 +19,7 @@ from onewhole.store.row_places import places_of
 _TURNS = 3
 
 
-@dataclass(frozen=True, slots=True)
-class CheckedBook:
+class CheckedBook(Struct, frozen=True):
     """What a check found: how many rows were read, the checksum of all, what is damaged."""
 
     rows: int
@@ -32,8 +32,7 @@ class CheckedBook:
         return any(one.mends for one in self.damages)
 
 
-@dataclass(frozen=True, slots=True)
-class CheckedBackup:
+class CheckedBackup(Struct, frozen=True):
     """What the check of a backup found: how many damages (0: all is as written), or why it cannot be read."""
 
     path: Path

@@ -1,10 +1,11 @@
 """Damages told so that a teacher knows which: the class, the night, the child's code and the problem."""
 
 from collections.abc import Mapping
-from dataclasses import dataclass
 from datetime import date
 from pathlib import Path
 from typing import assert_never
+
+from msgspec import Struct
 
 from onewhole.store.digest_check import DamageKind
 from onewhole.store.digests import CACHES, Value
@@ -46,8 +47,7 @@ _COLUMNS = {
 }
 
 
-@dataclass(frozen=True, slots=True)
-class ToldDamage:
+class ToldDamage(Struct, frozen=True):
     """A damage in a sentence; ``mends`` says that it can be made as it was written."""
 
     said: str

@@ -1,9 +1,10 @@
 """Delete a night, a page or a class, a backup made first; or erase a class for good, from the backups too."""
 
 from collections.abc import Callable, Collection, Iterator
-from dataclasses import dataclass
 from datetime import datetime
 from pathlib import Path
+
+from msgspec import Struct
 
 from onewhole.desk.classes.class_records import night_page, room
 from onewhole.desk.classes.seen import ChangedMeanwhile
@@ -35,8 +36,7 @@ __all__ = [
 ]
 
 
-@dataclass(frozen=True, slots=True)
-class Deleted:
+class Deleted(Struct, frozen=True):
     """What was deleted, by name; ``before`` is the backup that has all of it, ``left`` are files made of it.
 
     What is left could not be taken off the disk.
@@ -48,8 +48,7 @@ class Deleted:
     left: tuple[Path, ...]
 
 
-@dataclass(frozen=True, slots=True)
-class ErasedClass:
+class ErasedClass(Struct, frozen=True):
     """A class that is erased: ``cleaned`` are backups that had it; what is ``left`` may still hold it.
 
     ``traces`` tells why traces may still be in the file itself, and is empty where there are none.

@@ -2,15 +2,15 @@
 
 import os
 from collections.abc import Iterator
-from dataclasses import dataclass
 from pathlib import Path
+
+from msgspec import Struct
 
 from onewhole.desk.keep.places import DataPlace, place_of
 from onewhole.store.backups import FOLDER
 
 
-@dataclass(frozen=True, slots=True)
-class Lying:
+class Lying(Struct, frozen=True):
     """A place and its files, seen from the folder of the class's file."""
 
     place: DataPlace

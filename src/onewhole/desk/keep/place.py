@@ -1,8 +1,9 @@
 """A place where something of a child can stand: what, where, and what becomes of it."""
 
 import re
-from dataclasses import dataclass
 from enum import Enum
+
+from msgspec import Struct
 
 
 class Where(Enum):
@@ -50,8 +51,7 @@ class LastDay(Enum):
     TEACHERS = "the teacher's to find; the page says so"
 
 
-@dataclass(frozen=True, slots=True)
-class PlaceRow:
+class PlaceRow(Struct, frozen=True):
     """One place.
 
     ``found`` says where exactly: for a table its name; for a file an example of its path, as seen from the

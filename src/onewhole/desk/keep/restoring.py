@@ -1,9 +1,10 @@
 """Bring a backup back: it is read as what comes from outside, and nothing that stood there is lost."""
 
 from collections.abc import Callable
-from dataclasses import dataclass
 from datetime import datetime
 from pathlib import Path
+
+from msgspec import Struct
 
 from onewhole.desk.keep.way_back import moved_aside, name_before
 from onewhole.errors import InputError
@@ -14,8 +15,7 @@ from onewhole.store.standing import check_kind, real_place
 from onewhole.store.swapping import swap_in
 
 
-@dataclass(frozen=True, slots=True)
-class Restored:
+class Restored(Struct, frozen=True):
     """What became of what stood under the name: `aside` was damaged, `before` is a backup of a whole one."""
 
     path: Path

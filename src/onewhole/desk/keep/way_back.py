@@ -2,11 +2,12 @@
 
 import os
 from contextlib import closing
-from dataclasses import dataclass
 from datetime import datetime, timedelta
 from glob import escape
 from itertools import count
 from pathlib import Path
+
+from msgspec import Struct
 
 from onewhole.desk.keep.pupil_cache import pupil_cache
 from onewhole.errors import InputError
@@ -32,8 +33,7 @@ __all__ = [
 _DEVICES = Path("/dev")
 
 
-@dataclass(frozen=True, slots=True)
-class WayBack:
+class WayBack(Struct, frozen=True):
     """The newest good backup, or None; newer ones that are passed over, and why."""
 
     good: Backup | None
@@ -67,8 +67,7 @@ def way_back(path: Path) -> WayBack:
     return WayBack(doubted, tuple((one, why) for one, why in bad if one != doubted))
 
 
-@dataclass(frozen=True, slots=True)
-class _Read:
+class _Read(Struct, frozen=True):
     """Whether a backup can be brought back, and why it is not good; an empty text for a good one."""
 
     comes_back: bool

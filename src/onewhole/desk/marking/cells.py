@@ -2,8 +2,9 @@
 
 import re
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
 from datetime import datetime
+
+from msgspec import Struct
 
 from onewhole.desk.classes.class_records import Classroom, NightPage, night_page, room
 from onewhole.desk.classes.pupil_codes import codes_typed, no_pupils
@@ -24,8 +25,7 @@ UNSEEN = re.compile(r"[\0-\x08\x0b\x0c\x0e-\x1f\x7f-\x9f]")
 MOST_CELLS = 2400
 
 
-@dataclass(frozen=True, slots=True)
-class KeptCells:
+class KeptCells(Struct, frozen=True):
     """What became of some changes of a night's page: those kept; those whose cell another window had changed,
     each with the text that stands there; and those that cannot be kept, each with words that say why.
 

@@ -1,7 +1,8 @@
 """The grid of a night: every pupil's answers as they stand on the disk, each judged."""
 
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from onewhole.desk.classes.class_records import Classroom, NightPage, night_page, room
 from onewhole.desk.classes.rosters import roster_of, who_wrote
@@ -30,8 +31,7 @@ __all__ = [
 ]
 
 
-@dataclass(frozen=True, slots=True)
-class Cell:
+class Cell(Struct, frozen=True):
     """A cell: the text exactly as typed, how the teacher reads it where that differs, and the judgement."""
 
     code: str
@@ -41,8 +41,7 @@ class Cell:
     judged: Judged
 
 
-@dataclass(frozen=True, slots=True)
-class GridRow:
+class GridRow(Struct, frozen=True):
     """A pupil's answers in the order of the page; ``shown`` is the code, with the name where there is one.
 
     ``paper`` is what the paper is: absent, excused, late, or just here.
@@ -59,8 +58,7 @@ class GridRow:
         return _right_of_tried(self.cells)
 
 
-@dataclass(frozen=True, slots=True)
-class Column:
+class Column(Struct, frozen=True):
     """A problem: its label, as typed, as MathML with its words, and the right answer as it is typed."""
 
     label: str
@@ -69,8 +67,7 @@ class Column:
     right: str
 
 
-@dataclass(frozen=True, slots=True)
-class Grid:
+class Grid(Struct, frozen=True):
     """A night as the marking page shows it; ``stamp`` is its :func:`grid_fingerprint`.
 
     ``rows`` are those who got the page or wrote something, ``others`` who else was in the class that day.

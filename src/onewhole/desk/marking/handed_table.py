@@ -1,9 +1,9 @@
 """A table of answers that was pasted or handed in as a file, and how it travels with the form that asks."""
 
 import re
-from dataclasses import dataclass
 
 import msgspec
+from msgspec import Struct
 
 from onewhole.errors import InputError
 from onewhole.marking.reading.tables.cutting import check_size, cut_table
@@ -27,8 +27,7 @@ _MARKUP = re.compile(rb"(\xef\xbb\xbf)?\s*<[!?a-zA-Z]")
 _WIDE = (b"\xff\xfe", b"\xfe\xff")
 
 
-@dataclass(frozen=True, slots=True)
-class HandedTable:
+class HandedTable(Struct, frozen=True):
     """A table, and what is to be known of its file: which sheet was read, how many formulas are in it."""
 
     table: Table

@@ -1,7 +1,8 @@
 """The heat map of a night: problems by patterns, how many pupils' answers fit, and whose."""
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from onewhole.desk.classes.marked_nights import NightInput, marked_of
 from onewhole.desk.keep.pupil_cache import pupil_cache
@@ -19,8 +20,7 @@ FROM_PUPILS = 2
 HELD = 8
 
 
-@dataclass(frozen=True, slots=True)
-class HeatRow:
+class HeatRow(Struct, frozen=True):
     """One row: ``codes`` has for each problem of the page the pupils that are counted there.
 
     ``pattern`` is an id; ``name`` what the teacher reads, ``thinking`` what the child may be thinking.
@@ -37,8 +37,7 @@ class HeatRow:
         return tuple(sorted({code for cell in self.codes for code in cell}))
 
 
-@dataclass(frozen=True, slots=True)
-class Heat:
+class Heat(Struct, frozen=True):
     """The map: ``rows`` are patterns, those of most pupils first; ``rest`` how the other answers were.
 
     ``left_out`` counts the patterns that only one pupil's answers fit. An answer can fit several patterns,

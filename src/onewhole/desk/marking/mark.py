@@ -2,9 +2,10 @@
 
 from collections import defaultdict
 from collections.abc import Callable, Collection, Mapping, Sequence
-from dataclasses import dataclass, field
 from fractions import Fraction
 from pathlib import Path
+
+from msgspec import Struct, field
 
 from onewhole.desk.marking.answers_file import answers_in
 from onewhole.desk.page.sheets import sheet_in
@@ -67,8 +68,7 @@ __all__ = [
 LEAST_CONFIDENT = Fraction(1, 2)
 
 
-@dataclass(frozen=True, slots=True)
-class Marked:
+class Marked(Struct, frozen=True):
     """A night's answers read: the marks, what each pupil's answers may show, groups, and each problem.
 
     ``weighed`` are the odds of every pupil, ``tonight`` the notebook that they rest on, where there is one;

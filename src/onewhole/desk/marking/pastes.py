@@ -3,9 +3,10 @@
 import re
 from collections import defaultdict
 from collections.abc import Sequence
-from dataclasses import dataclass
 from datetime import datetime
 from typing import cast
+
+from msgspec import Struct
 
 from onewhole.desk.classes.class_records import night_page, room
 from onewhole.errors import InputError
@@ -16,8 +17,7 @@ from onewhole.store.opening import Store
 _BY = re.compile(r"paste ([0-9]{1,6})")
 
 
-@dataclass(frozen=True, slots=True)
-class PasteNumber:
+class PasteNumber(Struct, frozen=True):
     """The number of a paste within its night.
 
     >>> PasteNumber(2).by
@@ -32,8 +32,7 @@ class PasteNumber:
         return f"paste {self.number}"
 
 
-@dataclass(frozen=True, slots=True)
-class NightPaste:
+class NightPaste(Struct, frozen=True):
     """A paste that stands: its number, when it was kept, how many of its cells are still as it wrote them."""
 
     number: int
@@ -41,8 +40,7 @@ class NightPaste:
     standing: int
 
 
-@dataclass(frozen=True, slots=True)
-class TakenBack:
+class TakenBack(Struct, frozen=True):
     """What became of a paste: how many cells are as they were before, and the cells that stay, in words.
 
     ``left`` are the codes of pupils of whom nothing is written any more: they may have come with the paste.

@@ -1,8 +1,9 @@
 """A table of answers laid on a night: shown first, asked about where it is not sure, then kept."""
 
 from collections.abc import Mapping
-from dataclasses import dataclass
 from datetime import datetime
+
+from msgspec import Struct
 
 from onewhole.desk.classes.class_list import enrol
 from onewhole.desk.classes.class_records import Classroom, NightPage, night_page, room
@@ -33,8 +34,7 @@ from onewhole.store.opening import Store
 _ARROW = "\N{RIGHTWARDS ARROW}"
 
 
-@dataclass(frozen=True, slots=True)
-class LaidTable:
+class LaidTable(Struct, frozen=True):
     """A table as it would be kept: where its answers go, the questions, and what is in their cells now.
 
     ``cells`` are what would be written, ``same`` how many have that text already. ``stamp`` is the state of
@@ -59,8 +59,7 @@ class LaidTable:
         return tuple(one for one in self.questions if one.chosen is None)
 
 
-@dataclass(frozen=True, slots=True)
-class KeptTable:
+class KeptTable(Struct, frozen=True):
     """What was kept of a table: the paste's number, its cells, and texts that no cell can hold, with why."""
 
     paste: int

@@ -2,7 +2,8 @@
 
 from collections import Counter
 from collections.abc import Mapping
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from onewhole.desk.classes.class_records import NightPage
 from onewhole.desk.marking.verdicts import asked, expected, judged
@@ -15,8 +16,7 @@ from onewhole.problems.traps import is_core
 MOST = 9
 
 
-@dataclass(frozen=True, slots=True)
-class Predicted:
+class Predicted(Struct, frozen=True):
     """A pattern (id and plain name) and the answer that it writes, as it is typed."""
 
     id: str

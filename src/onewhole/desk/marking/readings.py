@@ -1,8 +1,9 @@
 """How the teacher reads what the program cannot, or reads wrongly: the cell stays as it was typed."""
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
 from datetime import datetime
+
+from msgspec import Struct
 
 from onewhole.desk.classes.seen import is_to_be_written
 from onewhole.errors import InputError
@@ -14,8 +15,7 @@ from onewhole.store.opening import Store
 LONGEST = 200
 
 
-@dataclass(frozen=True, slots=True)
-class Reading:
+class Reading(Struct, frozen=True):
     """What was typed, and what the teacher reads it as. It holds for that text; for any where None.
 
     >>> Reading("3 and a smudge", "3 3/6").of("3 and a smudge"), Reading("3 and a smudge", "3 3/6").of("4")

@@ -1,8 +1,9 @@
 """Which skills stand behind right and wrong: tables are read, a model is fitted, profiles are told."""
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 from pathlib import Path
+
+from msgspec import Struct
 
 from onewhole.errors import InputError
 from onewhole.mastery.fitted import FittedSkills
@@ -29,8 +30,7 @@ MOST_LINES = 60
 MODELS = tuple(model.value for model in SkillModel)
 
 
-@dataclass(frozen=True, slots=True)
-class SkillsShown:
+class SkillsShown(Struct, frozen=True):
     """A fitted model, the table that it was fitted to, and the file with the pupils' codes."""
 
     fitted: FittedSkills

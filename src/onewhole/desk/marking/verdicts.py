@@ -1,8 +1,9 @@
 """One cell judged while it is typed: the verdict by sign and word, the formula, and what it may fit."""
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 from functools import lru_cache
+
+from msgspec import Struct
 
 from onewhole.desk.classes.class_records import NightPage
 from onewhole.desk.keep.pupil_cache import pupil_cache
@@ -34,16 +35,14 @@ SIGNS = {
 REMEMBERED = 200
 
 
-@dataclass(frozen=True, slots=True)
-class Fit:
+class Fit(Struct, frozen=True):
     """A pattern that an answer fits: its id and its plain name."""
 
     id: str
     name: str
 
 
-@dataclass(frozen=True, slots=True)
-class Judged:
+class Judged(Struct, frozen=True):
     """One cell judged. ``mathml`` is None for what is blank or cannot be read; ``spoken`` is then the text.
 
     ``fits`` are patterns: of a wrong answer those that it may come from, of a right one those of its form.

@@ -1,11 +1,12 @@
 """How a class prints, kept in its file; and a page or a night printed that way."""
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass, replace
 from datetime import datetime
 from typing import assert_never
 
 import msgspec
+from msgspec import Struct
+from msgspec.structs import replace
 
 from onewhole.desk.classes.class_languages import languages_of
 from onewhole.desk.classes.class_records import room, sheet_typed, spoken_night
@@ -61,8 +62,7 @@ class DoesNotFit(InputError):
         self.fit = fit
 
 
-@dataclass(frozen=True, slots=True)
-class PagePaper:
+class PagePaper(Struct, frozen=True):
     """A PDF or a file in braille, the name that it has when it is saved, and its media type."""
 
     name: str

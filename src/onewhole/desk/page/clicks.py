@@ -1,9 +1,10 @@
 """Clicks on remedies as a page of the browser sends them back: an act by its key, labels, values."""
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from enum import Enum
 from typing import assert_never
+
+from msgspec import Struct
 
 from onewhole.errors import InputError
 from onewhole.findings.click import (
@@ -50,8 +51,7 @@ class ClickKey(Enum):
     GO = "go"
 
 
-@dataclass(frozen=True, slots=True)
-class Sent:
+class Sent(Struct, frozen=True):
     """A click as it is sent: its key, labels of problems, and problems or header lines as typed."""
 
     key: ClickKey
@@ -59,8 +59,7 @@ class Sent:
     values: tuple[str, ...] = ()
 
 
-@dataclass(frozen=True, slots=True)
-class Offered:
+class Offered(Struct, frozen=True):
     """A click with the words of its button."""
 
     click: Click

@@ -1,12 +1,14 @@
 """Compose a page from wishes: chosen from every problem of the grade, with a proof of how good it is."""
 
 from collections.abc import Collection, Hashable, Iterator, Sequence
-from dataclasses import dataclass, replace
 from fractions import Fraction
 from functools import reduce
 from hashlib import sha256
 from operator import or_
 from pathlib import Path
+
+from msgspec import Struct
+from msgspec.structs import replace
 
 from onewhole import __version__
 from onewhole.desk.page.sheets import sheet_in
@@ -41,8 +43,7 @@ __all__ = ["SECONDS", "as_object", "compose", "compose_again", "compose_file_aga
 MOST_NAMED = 6
 
 
-@dataclass(frozen=True, slots=True)
-class _Choice:
+class _Choice(Struct, frozen=True):
     """What was chosen: kinds with their counts, problems, review, and under which habits and cuts."""
 
     kinds: tuple[ProblemClass, ...]

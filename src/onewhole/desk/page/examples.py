@@ -1,8 +1,9 @@
 """Examples of what may be typed on the Page desk, for the page of help; each is read and worked by a test."""
 
 from collections.abc import Mapping
-from dataclasses import dataclass
 from types import MappingProxyType
+
+from msgspec import Struct
 
 from onewhole.findings.click import TellAs
 from onewhole.languages.english.clicks import button
@@ -67,8 +68,7 @@ _VALUES = {
 }
 
 
-@dataclass(frozen=True, slots=True)
-class SettingExample:
+class SettingExample(Struct, frozen=True):
     """A setting: what may stand there, and the line as it is typed."""
 
     name: str

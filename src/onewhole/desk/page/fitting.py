@@ -2,7 +2,8 @@
 
 import re
 from collections.abc import Callable
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from onewhole.presses.pdf import press_drawings
 from onewhole.writers.printed import Printed
@@ -12,8 +13,7 @@ _SHARE = re.compile(rb'data-typst-label="fitted-(\d+)"')
 LITTLE = 60
 
 
-@dataclass(frozen=True, slots=True)
-class PageFit:
+class PageFit(Struct, frozen=True):
     """On how many pages a page was to fit, how many it takes, and the room it leaves.
 
     ``share`` is the room in hundredths of what the workings need, and None where the page fits as it is, with
@@ -54,8 +54,7 @@ class PageFit:
         return f"{first}, with {room} that the workings need.{after}"
 
 
-@dataclass(frozen=True, slots=True)
-class Fitted:
+class Fitted(Struct, frozen=True):
     """A page as it is printed; ``fit`` is None where nothing was to be fitted.
 
     ``drawn`` are its drawings where it had to be drawn for that, and empty where it had not.

@@ -1,7 +1,8 @@
 """Pages kept, with every earlier version, and set for a night."""
 
-from dataclasses import dataclass
 from datetime import date, datetime
+
+from msgspec import Struct
 
 from onewhole.desk.classes.class_records import NightPage, night_page, room
 from onewhole.desk.classes.page_for import give_page_to, groups_now, meant
@@ -22,8 +23,7 @@ from onewhole.writers.frame import UNTITLED
 NIGHTS_BACK = 10
 
 
-@dataclass(frozen=True, slots=True)
-class KeptPage:
+class KeptPage(Struct, frozen=True):
     """A version of a page: its title is the one typed in its header."""
 
     sheet: int

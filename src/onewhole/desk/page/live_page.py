@@ -3,10 +3,12 @@
 import re
 from base64 import b64encode
 from collections.abc import Iterable, Iterator, Sequence
-from dataclasses import dataclass, replace
 from datetime import datetime
 from fractions import Fraction
 from functools import lru_cache
+
+from msgspec import Struct
+from msgspec.structs import replace
 
 from onewhole.desk.page.clicks import Offered
 from onewhole.desk.page.fitting import PageFit
@@ -48,16 +50,14 @@ MOST_QUOTED, MOST_NAMED = 24, 3
 _PLACED = re.compile(rb'data-typst-label="problem-([^"]*)\."')
 
 
-@dataclass(frozen=True, slots=True)
-class NamedLine:
+class NamedLine(Struct, frozen=True):
     """A line (from 1), and what a teacher calls what stands there: "Problem 3"."""
 
     line: int
     name: str
 
 
-@dataclass(frozen=True, slots=True)
-class Mistake:
+class Mistake(Struct, frozen=True):
     """What cannot be read: where (from 1; None where no line is to blame), what, and what to do next.
 
     ``place`` names its line. ``remedies`` are clicks: what a story may ask, what else a line may be.
@@ -76,8 +76,7 @@ class Mistake:
         return any(isinstance(one.click, TellAs) for one in self.remedies)
 
 
-@dataclass(frozen=True, slots=True)
-class Drawn:
+class Drawn(Struct, frozen=True):
     """One page as it prints: an SVG, and what stands on it in words."""
 
     svg: bytes
@@ -89,8 +88,7 @@ class Drawn:
         return f"data:image/svg+xml;base64,{b64encode(self.svg).decode()}"
 
 
-@dataclass(frozen=True, slots=True)
-class Note:
+class Note(Struct, frozen=True):
     """Something found: what it is about (none: the whole page), how it is known, what one click may do."""
 
     found: PageFinding
@@ -102,16 +100,14 @@ class Note:
     remedies: tuple[Offered, ...]
 
 
-@dataclass(frozen=True, slots=True)
-class Changed:
+class Changed(Struct, frozen=True):
     """What is typed now, and in a sentence what was done."""
 
     typed: str
     words: str
 
 
-@dataclass(frozen=True, slots=True)
-class Laid:
+class Laid(Struct, frozen=True):
     """A page as far as it could be laid out: what cannot be read, and all that can.
 
     ``counted`` names the problems that have no label of their own by the number that they are given.

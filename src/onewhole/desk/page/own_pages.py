@@ -1,9 +1,10 @@
 """The own pages of pupils who do not read the print of the class: in braille, or in large print."""
 
 from collections.abc import Iterator, Sequence
-from dataclasses import replace
 from datetime import datetime
 from typing import assert_never
+
+from msgspec.structs import replace
 
 from onewhole.desk.classes.forms import Forms
 from onewhole.desk.page.braille_files import BrailleFile, braille_ready

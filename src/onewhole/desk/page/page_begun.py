@@ -1,7 +1,8 @@
 """How a new page of a class begins: with the settings of its last night."""
 
 from collections.abc import Iterable
-from dataclasses import replace
+
+from msgspec.structs import replace
 
 from onewhole.errors import InputError
 from onewhole.sheets.header import Header

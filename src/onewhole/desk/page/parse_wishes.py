@@ -2,11 +2,12 @@
 
 import re
 from collections.abc import Sequence
-from dataclasses import dataclass
 from enum import StrEnum
 from fractions import Fraction
 from pathlib import Path
 from typing import TypeVar
+
+from msgspec import Struct
 
 from onewhole.desk.marking.mark import mark_files
 from onewhole.desk.page.open_questions import left_open
@@ -22,8 +23,7 @@ USUAL = Wishes()
 SKILLS = tuple(skill.value for skill in WishedSkill)
 
 
-@dataclass(frozen=True, slots=True)
-class TypedWishes:
+class TypedWishes(Struct, frozen=True):
     """Wishes as typed; None and empty mean the usual.
 
     ``denominators`` are numbers with commas or blanks between them, ``regrouping`` is a share such as 2/3,

@@ -1,8 +1,9 @@
 """What is printed of a page in one go: which of its pages, in which order, how many copies."""
 
 import re
-from dataclasses import dataclass
 from enum import Enum
+
+from msgspec import Struct
 
 from onewhole.errors import InputError
 from onewhole.sheets.header import Header
@@ -23,16 +24,14 @@ class SheetPage(Enum):
     FAMILY = "family"
 
 
-@dataclass(frozen=True, slots=True)
-class PrintPart:
+class PrintPart(Struct, frozen=True):
     """A page that is printed, and how many copies of it."""
 
     page: SheetPage
     copies: int = 1
 
 
-@dataclass(frozen=True, slots=True)
-class PrintChoice:
+class PrintChoice(Struct, frozen=True):
     """The pages of one print job in their order, and whether both sides of the paper are printed.
 
     With ``both_sides`` each page begins on a new sheet of paper. ``fit`` is the setting of a sheet that says

@@ -1,8 +1,10 @@
 """Every way that a page may have been printed with marks in its corners, by the key that those marks say."""
 
 from collections.abc import Iterable, Iterator, Mapping
-from dataclasses import dataclass, replace
 from itertools import product
+
+from msgspec import Struct
+from msgspec.structs import replace
 
 from onewhole.desk.classes.class_records import NightPage, night_pages, sheet_typed
 from onewhole.desk.page.print_pages import fitted_pupil_page
@@ -22,8 +24,7 @@ _MARKED = (CornerMarks.LINES, CornerMarks.WINDOWS)
 _CLASS_FITS = (None, 1, 2)
 
 
-@dataclass(frozen=True, slots=True)
-class PrintedWay:
+class PrintedWay(Struct, frozen=True):
     """A page as it was printed: its key, and the sheet with the settings that it was printed by."""
 
     key: int

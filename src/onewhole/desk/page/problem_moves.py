@@ -1,13 +1,12 @@
 """Problems moved up and down a page that is being typed, readable or not."""
 
-from dataclasses import dataclass
+from msgspec import Struct
 
 from onewhole.sheets.sheet_editor import SheetEditor
 from onewhole.sheets.typed_lines import lines_of, problem_lines
 
 
-@dataclass(frozen=True, slots=True)
-class Moved:
+class Moved(Struct, frozen=True):
     """A problem moved: what is typed now, in a sentence what was done, and where it stands, counted from 1.
 
     ``place`` is its place among the problems (0: nothing was moved), ``line`` its line.

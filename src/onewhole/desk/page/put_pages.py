@@ -1,12 +1,14 @@
 """Files that are ready are put into a folder together, with the list of what belongs to the night."""
 
 from collections.abc import Iterable, Mapping
-from dataclasses import dataclass, replace
 from datetime import datetime
 from enum import Enum
 from hashlib import sha256
 from pathlib import Path
 from typing import assert_never
+
+from msgspec import Struct
+from msgspec.structs import replace
 
 from onewhole.marking.reading.mark import ClassMarks
 from onewhole.presses.manifest import Manifest, ManifestFile, content_digest
@@ -39,16 +41,14 @@ class NightPart(Enum):
                 assert_never(self)
 
 
-@dataclass(frozen=True, slots=True)
-class Made:
+class Made(Struct, frozen=True):
     """A file that was made: which page it is, and where it lies."""
 
     page: str
     path: Path
 
 
-@dataclass(frozen=True, slots=True)
-class Ready:
+class Ready(Struct, frozen=True):
     """A file that is ready to be put on the disk: which page it is, its ending, its bytes."""
 
     page: str
@@ -56,8 +56,7 @@ class Ready:
     content: bytes
 
 
-@dataclass(frozen=True, slots=True)
-class ReadyFile:
+class ReadyFile(Struct, frozen=True):
     """The same, where the bytes lie in a file already, which is moved."""
 
     page: str
@@ -65,8 +64,7 @@ class ReadyFile:
     content: Path
 
 
-@dataclass(frozen=True, slots=True)
-class MadeFrom:
+class MadeFrom(Struct, frozen=True):
     """What files are made from and when: the sheet, and the marked answers where there are any."""
 
     sheet: Sheet

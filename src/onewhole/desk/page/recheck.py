@@ -1,8 +1,9 @@
 """Check again: a short page parallel to a night's sheet, and who reached the pass mark on it."""
 
-from dataclasses import dataclass
 from datetime import datetime
 from pathlib import Path
+
+from msgspec import Struct
 
 from onewhole.desk.marking.answers_file import answers_in
 from onewhole.desk.page.print_choice import SheetPage
@@ -26,8 +27,7 @@ __all__ = ["PROBLEMS", "USUAL_PERCENT", "Passed", "as_object", "passed_files", "
 USUAL_PERCENT = int(USUAL.share * 100)
 
 
-@dataclass(frozen=True, slots=True)
-class Passed:
+class Passed(Struct, frozen=True):
     """The pass mark of a page and each pupil's result."""
 
     bar: PassMark

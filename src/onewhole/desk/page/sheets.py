@@ -1,7 +1,8 @@
 """Read a typed sheet from its file, with settings of the moment instead of those it names."""
 
-from dataclasses import replace
 from pathlib import Path
+
+from msgspec.structs import replace
 
 from onewhole.errors import InputError
 from onewhole.presses.texts import read_text

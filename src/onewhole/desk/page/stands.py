@@ -1,7 +1,8 @@
 """How a problem stands in the list under a page: what it asks, its room, and what one click may do."""
 
 from collections.abc import Iterator
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from onewhole.desk.page.clicks import Offered
 from onewhole.findings.click import AsStory, Click, WithoutWords
@@ -11,8 +12,7 @@ from onewhole.problems.story_asks import can_be_told
 from onewhole.sheets.worked import WorkedSheet
 
 
-@dataclass(frozen=True, slots=True)
-class Stands:
+class Stands(Struct, frozen=True):
     """A problem of the page: its label, line, what it asks, and in words its room and its standard.
 
     ``remedies`` are clicks: to tell it in words, in other words, or without.

@@ -2,8 +2,10 @@
 
 from collections.abc import Iterable, Iterator, Sequence
 from contextlib import suppress
-from dataclasses import dataclass, replace
 from typing import TypeVar
+
+from msgspec import Struct
+from msgspec.structs import replace
 
 from onewhole.desk.page import compose
 from onewhole.desk.page.page_begun import typed_settings
@@ -28,8 +30,7 @@ _NO_ROOM = "{} is due to come back and finds no room beside these wishes."
 _ROOM_TO_AVOID = 2000
 
 
-@dataclass(frozen=True, slots=True)
-class WishForm:
+class WishForm(Struct, frozen=True):
     """Wishes as typed into a form; what is left empty is as usual.
 
     ``kind`` is a skill as it is typed (:mod:`onewhole.findings.wished_skill`), ``denominators`` are numbers
@@ -50,8 +51,7 @@ def skills_offered() -> tuple[tuple[str, tuple[tuple[WishedSkill, str], ...]], .
     return wished_heads()
 
 
-@dataclass(frozen=True, slots=True)
-class Composition:
+class Composition(Struct, frozen=True):
     """What is typed now, in plain lines what the page tells apart and how good it is, and its recipe.
 
     The recipe does not stand in what is typed: on a desk that is changed by hand it would be long and untrue.

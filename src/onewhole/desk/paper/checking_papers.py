@@ -1,8 +1,10 @@
 """The cells of a night's papers are looked at one after another, and what a person says is the answer."""
 
 from collections.abc import Iterable, Mapping
-from dataclasses import dataclass, replace
 from datetime import datetime
+
+from msgspec import Struct
+from msgspec.structs import replace
 
 from onewhole.desk.classes.class_records import NightPage
 from onewhole.desk.classes.seen import ChangedMeanwhile
@@ -40,8 +42,7 @@ __all__ = [
 ]
 
 
-@dataclass(frozen=True, slots=True)
-class ShownCell:
+class ShownCell(Struct, frozen=True):
     """A cell as it is looked at: whose, which problem as typed, what was read, the likeliest readings.
 
     ``why`` says why it is shown; ``stands`` is the answer that counts now, which a form sends back as what it
@@ -60,8 +61,7 @@ class ShownCell:
     state: CellState
 
 
-@dataclass(frozen=True, slots=True)
-class PapersToCheck:
+class PapersToCheck(Struct, frozen=True):
     """What is to be looked at on a night, and what was.
 
     ``open`` are the cells that wait, largest doubt first; ``spot`` are those of the spot check that nobody
@@ -85,8 +85,7 @@ class PapersToCheck:
         return not self.open and not self.spot
 
 
-@dataclass(frozen=True, slots=True)
-class CheckedCell:
+class CheckedCell(Struct, frozen=True):
     """A cell that was checked: its answer judged, and what is to be looked at now."""
 
     judged: Judged
@@ -103,8 +102,7 @@ class CheckedCell:
         return len(self.papers.open)
 
 
-@dataclass(frozen=True, slots=True)
-class SpotChecked:
+class SpotChecked(Struct, frozen=True):
     """What a spot check led to: ``raised`` is the setting from now on where one was wrong, else None.
 
     ``shown`` is how many cells that had been read are to be looked at because of that.

@@ -3,9 +3,11 @@
 from collections import defaultdict
 from collections.abc import Iterator
 from contextlib import suppress
-from dataclasses import dataclass, replace
 from datetime import datetime, timedelta
 from typing import Final
+
+from msgspec import Struct
+from msgspec.structs import replace
 
 from onewhole.desk.classes.class_records import rooms
 from onewhole.desk.keep.erasing import erased_in_backups
@@ -28,8 +30,7 @@ from onewhole.store.settings import set_setting, setting
 KEPT_FOR: Final = timedelta(days=30)
 
 
-@dataclass(frozen=True, slots=True)
-class FinishedPapers:
+class FinishedPapers(Struct, frozen=True):
     """How many cells' pictures went; ``left`` are cells that wait to be looked at, which keep theirs.
 
     ``stays`` says that they stay, because the teacher wishes so.
@@ -40,8 +41,7 @@ class FinishedPapers:
     stays: bool = False
 
 
-@dataclass(frozen=True, slots=True)
-class PapersBack:
+class PapersBack(Struct, frozen=True):
     """A reading taken back: how many answers are as they were before, and the cells that stay, in words."""
 
     cells: int

@@ -1,8 +1,9 @@
 """Papers of a sheet in a file are read from pictures: an answers table, and what is still to be looked at."""
 
 from collections.abc import Iterable, Iterator, Mapping, Sequence
-from dataclasses import dataclass
 from pathlib import Path
+
+from msgspec import Struct
 
 from onewhole.desk.paper.judged_cells import Key, deciding_cells, judged_cell, of_two
 from onewhole.desk.paper.paper_wishes import sureness_told
@@ -24,8 +25,7 @@ from onewhole.sheets.document import Sheet
 Json = dict[str, object]
 
 
-@dataclass(frozen=True, slots=True)
-class FilePapers:
+class FilePapers(Struct, frozen=True):
     """The papers of a sheet as they were read: every cell judged, with its picture.
 
     ``codes`` are the pupils of whom there is anything, in the order in which they were asked for; ``found``

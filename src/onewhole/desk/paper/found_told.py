@@ -1,7 +1,8 @@
 """What was found when the papers of a class were read, in sentences for the teacher."""
 
 from collections.abc import Iterable, Iterator
-from dataclasses import replace
+
+from msgspec.structs import replace
 
 from onewhole.desk.classes.class_records import Classroom, room
 from onewhole.desk.page.printed_ways import night_printed

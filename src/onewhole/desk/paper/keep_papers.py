@@ -1,8 +1,10 @@
 """The papers of a night are read from pictures and kept: sure ones as answers, the rest to be looked at."""
 
 from collections.abc import Collection, Iterable, Iterator, Mapping
-from dataclasses import dataclass, replace
 from datetime import datetime
+
+from msgspec import Struct
+from msgspec.structs import replace
 
 from onewhole.desk.classes.rosters import roster_of, who_wrote
 from onewhole.desk.marking.verdicts import asked
@@ -20,8 +22,7 @@ from onewhole.store.opening import Store
 from onewhole.store.paper_cells import PaperCell, ReadBy, keep_paper_cells, nights_with_paper
 
 
-@dataclass(frozen=True, slots=True)
-class KeptPapers:
+class KeptPapers(Struct, frozen=True):
     """What became of some papers: the number of this reading, and how many cells it has of each kind.
 
     ``read`` and ``empty`` stand as they are, ``shown`` are to be looked at; ``same`` have an answer already

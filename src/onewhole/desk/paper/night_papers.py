@@ -1,8 +1,10 @@
 """The papers of a night as they are kept, and what is done so that cells, answers and threshold agree."""
 
 from collections.abc import Collection, Iterable, Iterator, Mapping
-from dataclasses import dataclass, replace
 from datetime import datetime
+
+from msgspec import Struct
+from msgspec.structs import replace
 
 from onewhole.desk.classes.class_records import Classroom, NightPage, night_page, room
 from onewhole.desk.paper.judged_cells import Key, deciding_cells
@@ -16,8 +18,7 @@ from onewhole.store.opening import Store
 from onewhole.store.paper_cells import CellState, PaperCell, ReadBy, change_paper_cells, paper_cells_of
 
 
-@dataclass(frozen=True, slots=True)
-class NightPapers:
+class NightPapers(Struct, frozen=True):
     """A night with its page, its class, the cells of its papers, its answers, and the wishes on papers."""
 
     room: Classroom

@@ -1,13 +1,13 @@
 """Who wrote an answer that came from a picture: the program alone, or a person who looked at the picture."""
 
 import re
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 _BY = re.compile(r"paper ([0-9]{1,6})(, checked)?")
 
 
-@dataclass(frozen=True, slots=True)
-class PaperReading:
+class PaperReading(Struct, frozen=True):
     """One reading of a night's papers, by its number within the night; ``checked`` once a person looked.
 
     >>> PaperReading(2).by, PaperReading(2, checked=True).by

@@ -1,8 +1,7 @@
 """How a class's papers are read: how sure a reading must be, whether it is learnt from, what is kept."""
 
-from dataclasses import dataclass, field
-
 import msgspec
+from msgspec import Struct, field
 
 from onewhole.errors import InputError
 from onewhole.marking.paper.calibration import Calibration
@@ -11,8 +10,7 @@ from onewhole.store.opening import Store
 from onewhole.store.settings import set_setting, setting
 
 
-@dataclass(frozen=True, slots=True)
-class PaperWishes:
+class PaperWishes(Struct, frozen=True):
     """The teacher's wishes on papers.
 
     ``learns``: what is confirmed moves the threshold for this class; ``learnt`` are the counts of that, and

@@ -2,8 +2,9 @@
 
 from collections import Counter
 from collections.abc import Iterator
-from dataclasses import dataclass
 from pathlib import Path
+
+from msgspec import Struct
 
 from onewhole.desk.paper.seen_papers import NamedPicture
 from onewhole.errors import InputError
@@ -17,8 +18,7 @@ OURS = ".cells.png"
 MOST_BYTES = 200_000_001
 
 
-@dataclass(frozen=True, slots=True)
-class PictureFiles:
+class PictureFiles(Struct, frozen=True):
     """Files and folders that were named. Of a folder every file that is called as a picture is, by name.
 
     Raises InputError for what is not there.

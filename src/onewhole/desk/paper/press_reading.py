@@ -4,9 +4,10 @@ What it needs is large and is loaded when it looks for the first time.
 """
 
 from collections.abc import Callable, Collection, Iterable, Mapping, Sequence
-from dataclasses import replace
 from functools import partial
 from typing import TYPE_CHECKING
+
+from msgspec.structs import replace
 
 from onewhole.desk.classes.class_languages import languages_of
 from onewhole.desk.classes.class_records import night_page, room

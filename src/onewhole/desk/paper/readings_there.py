@@ -1,15 +1,15 @@
 """Which readings of papers a night has, so that each can be taken back by itself."""
 
-from dataclasses import dataclass
 from datetime import datetime
+
+from msgspec import Struct
 
 from onewhole.desk.paper.paper_by import reading_of
 from onewhole.store.answers import KeptAnswer, writings_of
 from onewhole.store.opening import Store
 
 
-@dataclass(frozen=True, slots=True)
-class ReadingThere:
+class ReadingThere(Struct, frozen=True):
     """A reading: its number, how many answers of a night stand as it wrote them, and when it was."""
 
     number: int

@@ -1,7 +1,8 @@
 """What the pictures of papers hold: cells with what each says by itself, and what else was found."""
 
 from collections.abc import Callable, Iterable
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from onewhole.findings.in_pictures import PictureFinding
 from onewhole.marking.paper.ink_reading import InkReading
@@ -10,8 +11,7 @@ NamedPicture = tuple[str, bytes]
 """A file of pictures: its name and its bytes."""
 
 
-@dataclass(frozen=True, slots=True)
-class SeenCell:
+class SeenCell(Struct, frozen=True):
     """One cell of one pupil's paper: its picture as PNG, and what that says."""
 
     code: str
@@ -20,8 +20,7 @@ class SeenCell:
     ink: InkReading
 
 
-@dataclass(frozen=True, slots=True)
-class SeenPapers:
+class SeenPapers(Struct, frozen=True):
     """The cells that were found in some pictures, and what was found beside them."""
 
     cells: tuple[SeenCell, ...]

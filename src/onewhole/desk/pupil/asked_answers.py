@@ -1,8 +1,9 @@
 """A teacher writes down what a pupil was asked after a night, and said; a row can be taken back."""
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from datetime import date, datetime
+
+from msgspec import Struct
 
 from onewhole.desk.classes.class_records import NightPage, night_page, night_pages, room
 from onewhole.desk.classes.marked_nights import NightFailedError, marked_night, missing_before
@@ -25,8 +26,7 @@ LONGEST = 200
 BY = "teacher"
 
 
-@dataclass(frozen=True, slots=True)
-class AskedLine:
+class AskedLine(Struct, frozen=True):
     """One row of a talk for a page; ``asked`` is MathML (text where it cannot be read any more), or empty.
 
     ``wrote`` is MathML where ``is_formula`` says so, else text; ``word`` is the teacher's in words.
@@ -98,8 +98,7 @@ def talk_lines(book: Store, room_number: int, night: int | None = None) -> dict[
     return found
 
 
-@dataclass(frozen=True, slots=True)
-class AskedOfPupil:
+class AskedOfPupil(Struct, frozen=True):
     """What a pupil's page shows of talks: the rows that stand, and a form for one more.
 
     ``nights`` may be chosen, the latest on which the pupil wrote first, each with its number, day and page;

@@ -1,8 +1,9 @@
 """The findings on one child that are kept in the file, in plain words: with how they are known."""
 
 from collections.abc import Iterator, Mapping
-from dataclasses import dataclass
 from datetime import date
+
+from msgspec import Struct
 
 from onewhole.desk.classes.class_records import NightPage, night_pages
 from onewhole.desk.classes.marked_nights import cached_summaries
@@ -39,8 +40,7 @@ _VERDICTS = {
 }
 
 
-@dataclass(frozen=True, slots=True)
-class HeldFinding:
+class HeldFinding(Struct, frozen=True):
     """What the file holds of one night of a child that was not typed but found.
 
     ``answers`` says of each answer what it was taken for, ``says`` what they may show together, ``group``

@@ -2,8 +2,10 @@
 
 import json
 from collections.abc import Iterator
-from dataclasses import asdict, dataclass
+from dataclasses import asdict
 from pathlib import Path
+
+from msgspec import Struct
 
 from onewhole.desk.pupil.csv_cells import csv_bytes, csv_text
 from onewhole.desk.pupil.held_findings import HOW_KNOWN, HeldFinding, held_findings
@@ -19,8 +21,7 @@ _GIVEN = ("what", "to", "why", "day", "written", "by")
 _PROGRAM = "found by the program"
 
 
-@dataclass(frozen=True, slots=True)
-class AllHeld:
+class AllHeld(Struct, frozen=True):
     """All that the file holds on a child: the rows that were typed, and what the program found in them."""
 
     rows: dict[str, object]

@@ -2,8 +2,9 @@
 
 from collections import defaultdict
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
 from datetime import date
+
+from msgspec import Struct
 
 from onewhole.desk.classes.bring_back import HOW
 from onewhole.desk.classes.class_records import night_pages, room
@@ -55,8 +56,7 @@ CERTAINTY = (
 THERE = 500_000
 
 
-@dataclass(frozen=True, slots=True)
-class StoryNight:
+class StoryNight(Struct, frozen=True):
     """One night of a pupil: ``right`` of ``written``, of ``asked``; ``unread`` cells could not be read.
 
     ``handed_in`` is False where nothing was written; ``paper`` is what the teacher said of the paper, or the
@@ -78,8 +78,7 @@ class StoryNight:
         return self.written > 0
 
 
-@dataclass(frozen=True, slots=True)
-class Hint:
+class Hint(Struct, frozen=True):
     """What the answers of one night may show, and the last day on which that is valid.
 
     ``labels`` are the answers it rests on, as they are read out. ``days_left`` is below 0 where it has
@@ -104,8 +103,7 @@ class Hint:
         return self.days_left >= 0 and self.gone is None
 
 
-@dataclass(frozen=True, slots=True)
-class SkillLeft:
+class SkillLeft(Struct, frozen=True):
     """A skill that the pupil practised: the last day, how likely a right answer is today, when it is due."""
 
     called: str
@@ -115,8 +113,7 @@ class SkillLeft:
     due_told: str
 
 
-@dataclass(frozen=True, slots=True)
-class PupilStory:
+class PupilStory(Struct, frozen=True):
     """All that is told of one pupil. ``hints`` have the latest first; ``picture`` is SVG, or nothing ("").
 
     ``left`` are the skills that the pupil practised, those due first first.

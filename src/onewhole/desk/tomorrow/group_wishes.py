@@ -1,7 +1,9 @@
 """What a teacher types about tomorrow's groups: move, stay, let go, put together, begin, take the changes."""
 
 from collections.abc import Iterator, Mapping
-from dataclasses import dataclass, replace
+
+from msgspec import Struct
+from msgspec.structs import replace
 
 from onewhole.desk.marking.mark import Marked, page_name
 from onewhole.desk.tomorrow.seats import known_before, seated
@@ -15,8 +17,7 @@ from onewhole.marking.grouping.identity import newborn
 TO = "="
 
 
-@dataclass(frozen=True, slots=True)
-class GroupWishes:
+class GroupWishes(Struct, frozen=True):
     """What is typed: ``moves`` and ``stays`` are ``CODE=GROUP``, ``merges`` ``GROUP=GROUP``.
 
     ``let_go`` are codes. Each of ``begins`` are the codes, parted by commas, of a group that is not there

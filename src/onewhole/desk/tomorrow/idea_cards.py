@@ -1,6 +1,6 @@
 """The class's ideas as the morning begins with them: who has each, the problem to show, what to ask."""
 
-from dataclasses import dataclass
+from msgspec import Struct
 
 from onewhole.desk.marking.mark import Marked
 from onewhole.desk.tomorrow.talks import shown_written
@@ -13,8 +13,7 @@ from onewhole.writers.labels import runs
 from onewhole.writers.pattern_words import asked_on, question_on
 
 
-@dataclass(frozen=True, slots=True)
-class IdeaCard:
+class IdeaCard(Struct, frozen=True):
     """An idea of the class in plain words, the children whose answers fit it, and how to talk about it.
 
     ``show`` is the problem to show (MathML), ``label`` its label: empty where no answer of tonight fits and

@@ -1,14 +1,16 @@
 """Tomorrow morning: the class's ideas, whom to see first, who works with whom, what findings rest on."""
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass, fields, replace
+from dataclasses import fields
 from datetime import date
 from hashlib import sha256
 from threading import Lock
 from types import GenericAlias
 from typing import get_type_hints
 
+from msgspec import Struct
 from msgspec.json import Decoder
+from msgspec.structs import replace
 
 from onewhole.desk.classes.class_records import NightPage
 from onewhole.desk.classes.group_settings import settings_text
@@ -40,8 +42,7 @@ from onewhole.store.opening import Store
 __all__ = ["CAUTION", "Card", "First", "Morning", "Seat", "fingerprint", "morning", "target"]
 
 
-@dataclass(frozen=True, slots=True)
-class First:
+class First(Struct, frozen=True):
     """A pupil to see first: why, the problem to ask about and what was written there (MathML or text)."""
 
     code: str
@@ -52,8 +53,7 @@ class First:
     is_formula: bool
 
 
-@dataclass(frozen=True, slots=True)
-class Seat:
+class Seat(Struct, frozen=True):
     """A pupil in a group: why, whether the teacher moved the pupil there or set the finding aside.
 
     ``stays`` says that the pupil is kept there on later nights too. ``chosen`` is the key of the group that
@@ -68,8 +68,7 @@ class Seat:
     chosen: str
 
 
-@dataclass(frozen=True, slots=True)
-class IdeaShown:
+class IdeaShown(Struct, frozen=True):
     """One of a group's ideas: what it is called, who has it, and what to ask (empty where none is named)."""
 
     called: str
@@ -77,8 +76,7 @@ class IdeaShown:
     ask: str
 
 
-@dataclass(frozen=True, slots=True)
-class ChangeShown:
+class ChangeShown(Struct, frozen=True):
     """A pupil whom the answers now put elsewhere: from which group to which, and why."""
 
     code: str
@@ -87,8 +85,7 @@ class ChangeShown:
     because: str
 
 
-@dataclass(frozen=True, slots=True)
-class Card:
+class Card(Struct, frozen=True):
     """A group: its key, what it is about, its ideas, its pupils.
 
     ``takes`` says whether a pupil can be moved to it, ``meets`` whether it uses up a meeting.
@@ -103,8 +100,7 @@ class Card:
     seats: tuple[Seat, ...]
 
 
-@dataclass(frozen=True, slots=True)
-class Morning:
+class Morning(Struct, frozen=True):
     """All that stands on the page for tomorrow; ``until`` is the last day on which findings are good.
 
     ``ideas`` are the class's, that of most pupils first, ``told`` the most useful findings in sentences.

@@ -1,7 +1,9 @@
 """The teacher's own word on the groups of a night: move, keep in place, merge, begin one; all undone."""
 
-from dataclasses import dataclass, replace
 from datetime import datetime
+
+from msgspec import Struct
+from msgspec.structs import replace
 
 from onewhole.desk.classes.marked_nights import MarkedNight, marked_night
 from onewhole.desk.classes.seen import is_to_be_written
@@ -29,8 +31,7 @@ from onewhole.store.opening import Store
 NEW = "new"
 
 
-@dataclass(frozen=True, slots=True)
-class MovedPupil:
+class MovedPupil(Struct, frozen=True):
     """Where a pupil is now, and the key that a move of the same pupil undoes it with (empty: none before)."""
 
     code: str

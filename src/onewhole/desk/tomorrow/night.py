@@ -1,9 +1,10 @@
 """One night, whole: from a folder with a sheet and answers to pages, marks and a morning plan."""
 
 import json
-from dataclasses import dataclass, field
 from datetime import datetime
 from pathlib import Path
+
+from msgspec import Struct, field
 
 from onewhole.desk.classes.forms import Forms
 from onewhole.desk.marking.answers_file import answers_in, answers_of_night
@@ -29,8 +30,7 @@ ASKED = "asked.csv"
 PHOTOS = "photos"
 
 
-@dataclass(frozen=True, slots=True)
-class NightFiles:
+class NightFiles(Struct, frozen=True):
     """What a night made: files in order, the most useful findings in sentences, and the night marked."""
 
     made: tuple[Made, ...]
@@ -38,8 +38,7 @@ class NightFiles:
     marked: Marked | None = None
 
 
-@dataclass(frozen=True, slots=True)
-class NightPrints:
+class NightPrints(Struct, frozen=True):
     """How the pages of a night are printed: the class's ``languages``, and whether in braille too.
 
     ``forms`` are those of pupils, by code, who have pages of their own.

@@ -1,10 +1,12 @@
 """The teacher's overrides: findings set aside, pupils moved to another group, groups that are kept."""
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass, replace
 from fractions import Fraction
 from types import MappingProxyType
 from typing import assert_never
+
+from msgspec import Struct
+from msgspec.structs import replace
 
 from onewhole.desk.marking.mark import Marked, page_name
 from onewhole.desk.tomorrow.seats import known_before, seated
@@ -16,8 +18,7 @@ from onewhole.store.correction_rows import CellReadAs, FindingAside, GroupKey, P
 from onewhole.store.corrections import Correction
 
 
-@dataclass(frozen=True, slots=True)
-class Overrides:
+class Overrides(Struct, frozen=True):
     """What the teacher said of one night, the last word on each thing.
 
     ``aside`` are the pupils whose finding is set aside. ``places`` are where the teacher put pupils, or None

@@ -1,10 +1,10 @@
 """The list of the pages printed for tomorrow, kept beside them: which file holds which page."""
 
 from collections.abc import Iterable
-from dataclasses import dataclass
 from typing import Literal, assert_never
 
 import msgspec
+from msgspec import Struct
 
 from onewhole.errors import Fault
 from onewhole.findings.paper import (
@@ -20,8 +20,7 @@ from onewhole.findings.paper import (
 Key = Literal["every", "morning", "talks", "group", "pupil", "key"]
 
 
-@dataclass(frozen=True, slots=True)
-class TomorrowPage:
+class TomorrowPage(Struct, frozen=True):
     """A page that lies printed: the name of its file without its ending, and which page it is."""
 
     file: str

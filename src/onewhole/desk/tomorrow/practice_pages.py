@@ -3,7 +3,8 @@
 import re
 from collections import Counter
 from collections.abc import Collection, Iterable, Mapping, Sequence
-from dataclasses import dataclass, field
+
+from msgspec import Struct, field
 
 from onewhole.desk.marking.mark import Marked
 from onewhole.errors import InputError
@@ -29,8 +30,7 @@ class UnknownPupilError(InputError, LookupError):
     __str__ = InputError.__str__
 
 
-@dataclass(frozen=True, slots=True)
-class Tomorrow:
+class Tomorrow(Struct, frozen=True):
     """What a teacher asks of the practice pages.
 
     ``pupils`` are the codes of those who get a page of their own. ``earlier`` are sheets of earlier nights: a
@@ -57,8 +57,7 @@ class Tomorrow:
         return bool(self.earlier) if self.find_slip is None else self.find_slip
 
 
-@dataclass(frozen=True, slots=True)
-class PracticePage:
+class PracticePage(Struct, frozen=True):
     """A practice page: of which group or pupil, its kite, and its file's name."""
 
     which: GroupPractice | PupilPractice

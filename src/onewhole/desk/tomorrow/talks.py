@@ -1,7 +1,8 @@
 """All that one pupil's answers may show, in words and formulas, for a talk with the child."""
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from onewhole.desk.classes.marked_nights import NightInput, marked_of
 from onewhole.desk.keep.pupil_cache import pupil_cache
@@ -21,8 +22,7 @@ from onewhole.writers.report_words import asked_of, beside, found, known, odds_m
 HELD = 8
 
 
-@dataclass(frozen=True, slots=True)
-class TalkLine:
+class TalkLine(Struct, frozen=True):
     """One answer as evidence: formulas are MathML, ``wrote`` is text where it cannot be read as one."""
 
     label: str
@@ -33,8 +33,7 @@ class TalkLine:
     says: str
 
 
-@dataclass(frozen=True, slots=True)
-class Talk:
+class Talk(Struct, frozen=True):
     """What is told about one pupil.
 
     ``found`` are sentences, ``beside`` what speaks against and what else stays possible, ``known`` the odds

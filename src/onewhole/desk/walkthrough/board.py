@@ -2,10 +2,11 @@
 
 import hashlib
 from collections.abc import Iterator
-from dataclasses import dataclass
 from fractions import Fraction
 from functools import lru_cache
 from types import MappingProxyType
+
+from msgspec import Struct
 
 from onewhole.desk.walkthrough.film import BROWSER, told, unfilmed
 from onewhole.desk.walkthrough.film_options import FilmChoice, FilmOptions, film_options
@@ -41,16 +42,14 @@ ROLES = MappingProxyType(
 )
 
 
-@dataclass(frozen=True, slots=True)
-class BoardStep:
+class BoardStep(Struct, frozen=True):
     """One step of the board: what it is there for, and the sentences of the script."""
 
     role: str
     says: tuple[str, ...]
 
 
-@dataclass(frozen=True, slots=True)
-class BoardPart:
+class BoardPart(Struct, frozen=True):
     """A part of the walkthrough: "opening", a problem's label or "closing"; its name; its steps.
 
     ``seconds`` is how long it takes when it is read at an ordinary pace; ``stamp`` changes when what is
@@ -64,8 +63,7 @@ class BoardPart:
     stamp: str
 
 
-@dataclass(frozen=True, slots=True)
-class Board:
+class Board(Struct, frozen=True):
     """A night's walkthrough: its parts in order, how many seconds it takes, and what was not as wished."""
 
     parts: tuple[BoardPart, ...]

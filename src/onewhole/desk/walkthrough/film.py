@@ -1,10 +1,12 @@
 """Film a sheet: script, walkthrough for the browser, captions, chapters, transcript, film and poster."""
 
 from collections.abc import Callable, Mapping
-from dataclasses import dataclass, field, replace
 from datetime import datetime
 from fractions import Fraction
 from pathlib import Path
+
+from msgspec import Struct, field
+from msgspec.structs import replace
 
 from onewhole.desk.page.put_pages import Made, MadeFrom, NightPart, Ready, ReadyFile, put
 from onewhole.desk.walkthrough.film_options import FilmChoice
@@ -60,8 +62,7 @@ NAMES = {Shape.WIDE: ("walkthrough", "poster"), Shape.UPRIGHT: ("walkthrough-upr
 PARTS = ".film-parts"
 
 
-@dataclass(frozen=True, slots=True)
-class FilmWishes:
+class FilmWishes(Struct, frozen=True):
     """How a sheet is to be filmed.
 
     ``voice`` is "silent", "synthetic", or the path of the teacher's own recording: a folder with one file a
@@ -86,8 +87,7 @@ class FilmWishes:
     tidy: frozenset[Tidy] = frozenset()
 
 
-@dataclass(frozen=True, slots=True)
-class FilmFiles:
+class FilmFiles(Struct, frozen=True):
     """What a filming made, how long the film is, how its words read, and what was not as wished.
 
     ``chapters`` are where each begins, in milliseconds, and its name; ``slips`` are slips of the tongue.

@@ -2,11 +2,12 @@
 
 import hashlib
 from collections.abc import Callable
-from dataclasses import dataclass, replace
 from datetime import datetime
 from pathlib import Path
 
 import msgspec
+from msgspec import Struct
+from msgspec.structs import replace
 
 from onewhole.desk.classes.class_records import NightPage
 from onewhole.desk.page.put_pages import MadeFrom, NightPart, Ready, put
@@ -28,8 +29,7 @@ ABOUT = "about-film"
 READ = (("walkthrough", "vtt"), ("walkthrough", "srt"), ("transcript", "md"))
 
 
-@dataclass(frozen=True, slots=True)
-class FilmThere:
+class FilmThere(Struct, frozen=True):
     """A film that was made: its length, its chapters (milliseconds, name), and what was not as wished.
 
     ``shapes`` are those in which it lies there. ``stale`` says that the page, the choices or the recordings
@@ -77,8 +77,7 @@ class FilmThere:
         return LANGUAGES[self.language].name
 
 
-@dataclass(frozen=True, slots=True)
-class _About:
+class _About(Struct, frozen=True):
     """What is written beside a film."""
 
     seconds: int

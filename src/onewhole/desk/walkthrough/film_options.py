@@ -1,7 +1,9 @@
 """What a teacher chose for a problem of a film: strategy, picture and length; and what there is to choose."""
 
-from dataclasses import dataclass
 from typing import assert_never
+
+from msgspec import Struct
+from msgspec.structs import force_setattr
 
 from onewhole.errors import InputError
 from onewhole.languages.class_words import ClassWords
@@ -47,8 +49,7 @@ _MANY = frozenset(
 )
 
 
-@dataclass(frozen=True, slots=True)
-class FilmChoice:
+class FilmChoice(Struct, frozen=True):
     """A teacher's choices for one problem; what is empty is left to the page and to what suits.
 
     ``strategy`` is a key or a name of a strategy, ``picture`` a teacher's name of a picture or "none",
@@ -65,7 +66,7 @@ class FilmChoice:
     def __post_init__(self) -> None:
         """Refuse what cannot be chosen."""
         if self.strategy:
-            object.__setattr__(self, "strategy", way_named(self.strategy).key)
+            force_setattr(self, "strategy", way_named(self.strategy).key)
         if self.picture and self.picture != NO_PICTURE:
             kind_named(self.picture)
         if self.length and self.length not in (lengths := [length.value for length in Length]):
@@ -78,8 +79,7 @@ class FilmChoice:
         return Length(self.length) if self.length else None
 
 
-@dataclass(frozen=True, slots=True)
-class FilmOptions:
+class FilmOptions(Struct, frozen=True):
     """What there is to choose for one problem, each as what is chosen and the words for it.
 
     ``strategy`` and ``picture`` are what is taken where nothing is chosen. Empty where there is no choice.

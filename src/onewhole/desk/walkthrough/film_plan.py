@@ -1,10 +1,10 @@
 """How a night is to be filmed, as the teacher left it on the page: kept in the class's file by night."""
 
 from collections.abc import Mapping
-from dataclasses import dataclass, field
 from typing import TypeVar
 
 import msgspec
+from msgspec import Struct, field
 
 from onewhole.desk.classes.seen import ChangedMeanwhile
 from onewhole.desk.walkthrough.film import BOTH, FilmWishes, shapes_named, tidy_wishes
@@ -20,8 +20,7 @@ _T = TypeVar("_T")
 MOST_MINUTES = 120
 
 
-@dataclass(frozen=True, slots=True)
-class FilmPlan:
+class FilmPlan(Struct, frozen=True):
     """Choices by problem, the problems to try first, minutes to fit into, whether a mistake is shown, the
     shape of the film (wide, upright or both), the problems whose answer is left to the family, and what is
     done to recordings.

@@ -2,9 +2,9 @@
 
 import hashlib
 from collections.abc import Collection, Mapping, Sequence
-from dataclasses import dataclass
 
 import msgspec
+from msgspec import Struct
 
 from onewhole.desk.walkthrough.listening import ToldSlip
 from onewhole.desk.walkthrough.recordings import Heard
@@ -14,8 +14,7 @@ from onewhole.store.refusals import NotThere
 from onewhole.store.settings import set_setting, setting
 
 
-@dataclass(frozen=True, slots=True)
-class FilmSlip:
+class FilmSlip(Struct, frozen=True):
     """A number heard otherwise in a film: in which part, at which millisecond, what was said and is written.
 
     ``key`` tells it from every other one as long as its part is not recorded again.

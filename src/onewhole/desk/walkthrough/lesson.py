@@ -1,9 +1,10 @@
 """From a sheet to what is worked aloud: its problems, their workings and their pictures."""
 
 from collections.abc import Collection, Mapping
-from dataclasses import replace
 from fractions import Fraction
 from types import MappingProxyType
+
+from msgspec.structs import replace
 
 from onewhole.desk.walkthrough.film_options import NO_PICTURE, FilmChoice, by_choice, refusals, shown
 from onewhole.errors import InputError

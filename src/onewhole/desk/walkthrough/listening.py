@@ -11,6 +11,7 @@ from pathlib import Path
 from typing import Final
 
 import msgspec
+from msgspec import Struct
 
 from onewhole.desk.walkthrough.soundtrack_choice import called
 from onewhole.languages.table import LANGUAGES, SPOKEN
@@ -32,8 +33,7 @@ from onewhole.walkthroughs.timeline import TimedChapter, Timeline
 _VERSION: Final = 3
 
 
-@dataclass(frozen=True, slots=True)
-class ToldSlip:
+class ToldSlip(Struct, frozen=True):
     """A slip of the tongue: in which part, at which second of the film, what was said and is written.
 
     ``within`` is the second of its part.

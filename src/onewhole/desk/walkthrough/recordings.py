@@ -1,10 +1,11 @@
 """The teacher's recordings of a night: one is kept, heard again, recorded anew or taken away."""
 
 from collections.abc import Mapping
-from dataclasses import dataclass, replace
 from datetime import datetime
 
 import msgspec
+from msgspec import Struct
+from msgspec.structs import replace
 
 from onewhole.desk.classes.seen import ChangedMeanwhile
 from onewhole.desk.walkthrough.board import Board
@@ -23,8 +24,7 @@ from onewhole.store.settings import set_setting, setting
 from onewhole.store.tables import SOUND_KINDS
 
 
-@dataclass(frozen=True, slots=True)
-class Heard:
+class Heard(Struct, frozen=True):
     """What is known of a kept recording without reading its sound: how long it is in words ("" where that is
     not known), whether the board is written as it was when it was recorded, and which recording it is.
     """
@@ -35,8 +35,7 @@ class Heard:
     which: str = ""
 
 
-@dataclass(frozen=True, slots=True)
-class _Mark:
+class _Mark(Struct, frozen=True):
     """How long a recording is, the stamp of the board it was recorded at, and when it was recorded."""
 
     seconds: str

@@ -1,10 +1,12 @@
 """A film gets its voice: none, a synthetic one, the teacher's files, or what was recorded at the board."""
 
 from collections.abc import Callable, Collection, Iterable, Mapping, Sequence
-from dataclasses import dataclass, replace
 from fractions import Fraction
 from itertools import pairwise
 from pathlib import Path
+
+from msgspec import Struct
+from msgspec.structs import replace
 
 from onewhole.notations.sentences.speech import spoken as in_words
 from onewhole.presses.decoding import LONGEST, RecordingRefused, recording_in, said
@@ -33,8 +35,7 @@ MOST_STEPS = 500
 BEHIND = 1
 
 
-@dataclass(frozen=True, slots=True)
-class Recorded:
+class Recorded(Struct, frozen=True):
     """A chapter recorded at the board: a sound file (WebM, WAV, M4A), and when the key stepped the board.
 
     ``steps`` are milliseconds from the recording's start, one for every cue but the first.

@@ -1,7 +1,9 @@
 """What a film says beside the reasons, by messages; what has none is said in English."""
 
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
+
+from msgspec import Struct
+from msgspec.structs import replace
 
 from onewhole.languages.by_messages.message import Hole, Nodes, Teller, many, nodes_of, one, some
 from onewhole.languages.class_words import ClassWords
@@ -20,8 +22,7 @@ from onewhole.working.reasons.regrouping import OpensOne
 from onewhole.working.reasons.taking import PiecesAdded, PiecesTaken
 
 
-@dataclass(frozen=True, slots=True)
-class FilmMessages:
+class FilmMessages(Struct, frozen=True):
     """The messages of a film; several sentences stand in a row.
 
     ``problem``, ``whole`` and ``piece`` are the words for these, ``larger`` one larger unit. Holes: {words}
@@ -72,8 +73,7 @@ class FilmMessages:
     check: str
 
 
-@dataclass(frozen=True, slots=True)
-class FilmByMessages:
+class FilmByMessages(Struct, frozen=True):
     """The film of a language that has these messages."""
 
     tells: Teller

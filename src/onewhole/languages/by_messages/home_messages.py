@@ -1,9 +1,10 @@
 """The page for home by messages: what is done tonight, how a whole is opened, what may be asked."""
 
 from collections.abc import Collection, Mapping, Sequence
-from dataclasses import dataclass
 from fractions import Fraction
 from typing import assert_never
+
+from msgspec import Struct
 
 from onewhole.languages.by_messages.message import Teller, many, named, one
 from onewhole.languages.class_words import ClassWords
@@ -18,8 +19,7 @@ from onewhole.sentences.sentence import Sentences
 _TEN, _TENTH = Unit(Fraction(TEN)), Unit(Fraction(1, TEN))
 
 
-@dataclass(frozen=True, slots=True)
-class HomeMessages:
+class HomeMessages(Struct, frozen=True):
     """The messages of the page for home, each a sentence; several stand in a row.
 
     Holes: {act} is what is done with tonight's numbers; {regroups} is "we regroup one whole" with the class's
@@ -60,8 +60,7 @@ class HomeMessages:
     first_guess: str
 
 
-@dataclass(frozen=True, slots=True)
-class HomeByMessages:
+class HomeByMessages(Struct, frozen=True):
     """The page for home of a language that has these messages."""
 
     tells: Teller

@@ -1,9 +1,10 @@
 """A message: words with holes. A node of a sentence goes into a hole, so that numbers stay numbers."""
 
 from collections.abc import Callable, Mapping, Sequence
-from dataclasses import dataclass
 from functools import cache
 from string import Formatter
+
+from msgspec import Struct
 
 from onewhole.languages.class_words import ClassWords
 from onewhole.number.quantity import whole
@@ -59,8 +60,7 @@ def _words(text: str) -> Nodes:
     return tuple(found)
 
 
-@dataclass(frozen=True, slots=True)
-class Teller:
+class Teller(Struct, frozen=True):
     """How a language tells: its tag, the word that joins the last of several, and which words are feminine.
 
     ``verbs`` are, by what a class says for regrouping, "we regroup" and "to regroup".

@@ -1,8 +1,10 @@
 """Numbers, units and lines read aloud, from a language's tables of words."""
 
 from collections.abc import Callable, Mapping
-from dataclasses import dataclass, replace
 from typing import assert_never
+
+from msgspec import Struct
+from msgspec.structs import replace
 
 from onewhole.errors import InputError
 from onewhole.languages.class_words import ClassWords
@@ -34,8 +36,7 @@ from onewhole.statements.writable import Writable
 _HUNDRED, _THOUSAND, _MILLION = 100, 1000, 1_000_000
 
 
-@dataclass(frozen=True, slots=True)
-class NumberTables:
+class NumberTables(Struct, frozen=True):
     """The words for numbers of a language, and what follows from them for every line.
 
     ``counts`` says a count as it agrees with what is counted, ``pieces`` names one or more of so many equal

@@ -1,7 +1,9 @@
 """A language made of tables and messages; what it says nothing of is English, and says so."""
 
 from collections.abc import Mapping
-from dataclasses import dataclass, replace
+
+from msgspec import Struct
+from msgspec.structs import replace
 
 from onewhole.languages.by_messages.film_messages import FilmByMessages, FilmMessages
 from onewhole.languages.by_messages.home_messages import HomeByMessages, HomeMessages
@@ -16,8 +18,7 @@ from onewhole.languages.page_words import PageWords
 from onewhole.statements.row import Sign
 
 
-@dataclass(frozen=True, slots=True)
-class LanguageFile:
+class LanguageFile(Struct, frozen=True):
     """All that the one file of a language has.
 
     ``tag``, ``name``, ``code`` and ``voice`` as in :class:`~onewhole.languages.language.Language`. ``verbs``

@@ -1,6 +1,6 @@
 """Why a line follows, and what a picture shows, by messages; what has none is said in English."""
 
-from dataclasses import dataclass
+from msgspec import Struct
 
 from onewhole.languages.by_messages.message import Nodes, Teller, bare, many, one, some
 from onewhole.languages.class_words import ClassWords
@@ -44,8 +44,7 @@ from onewhole.working.reasons.taking import (
 )
 
 
-@dataclass(frozen=True, slots=True)
-class ReasonMessages:
+class ReasonMessages(Struct, frozen=True):
     """The messages of reasons and pictures, named as their records are; several sentences stand in a row.
 
     Holes: {larger} is one of the larger unit or so many, {smaller} its pieces by name and {pieces} so many
@@ -93,8 +92,7 @@ class ReasonMessages:
     cut_into: str
 
 
-@dataclass(frozen=True, slots=True)
-class ReasonsByMessages:
+class ReasonsByMessages(Struct, frozen=True):
     """The reasons and pictures of a language that has these messages."""
 
     tells: Teller

@@ -1,11 +1,12 @@
 """The words of a word problem: a frame filled with the amounts of a statement."""
 
 from collections.abc import Iterator, Mapping
-from dataclasses import replace
 from fractions import Fraction
 from string import Formatter
 from types import MappingProxyType
 from typing import assert_never
+
+from msgspec.structs import replace
 
 from onewhole.languages.class_words import ClassWords
 from onewhole.languages.english.amounts import a_whole, measured, of_one

@@ -1,10 +1,10 @@
 """English: counts, units and plurals in words."""
 
 from collections.abc import Iterable
-from dataclasses import replace
 from fractions import Fraction
 from functools import cache
 
+from msgspec.structs import replace
 from num2words import num2words  # type: ignore[import-untyped]
 
 from onewhole.languages.class_words import FIRST_TAG, ClassWords

@@ -1,8 +1,9 @@
 """Spanish: settings that a class may choose by a name: of whom its stories tell, and what they count."""
 
 from collections.abc import Mapping
-from dataclasses import replace
 from types import MappingProxyType
+
+from msgspec.structs import replace
 
 from onewhole.languages.class_words import ClassWords, OwnStory
 from onewhole.languages.spanish.words import read_whole

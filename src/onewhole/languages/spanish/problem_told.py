@@ -1,7 +1,8 @@
 """A problem read out in Spanish, and its answer said once more, in more than one wording."""
 
-from dataclasses import replace
 from typing import assert_never
+
+from msgspec.structs import replace
 
 from onewhole.languages.spanish.making import Nodes, told
 from onewhole.languages.spanish.rows_told import row_told

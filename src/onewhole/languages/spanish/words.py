@@ -6,8 +6,9 @@ by a native speaker. Decimal point, comma for thousands and $ as in the child's 
 es-US.
 """
 
-from dataclasses import replace
 from functools import cache
+
+from msgspec.structs import replace
 
 from onewhole.errors import InputError
 from onewhole.languages.class_words import ClassWords

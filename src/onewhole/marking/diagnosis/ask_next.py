@@ -1,11 +1,12 @@
 """Which one or two problems to ask a pupil next: those expected to give the most information."""
 
 from collections.abc import Collection, Iterator, Mapping, Sequence
-from dataclasses import dataclass
 from fractions import Fraction
 from functools import lru_cache
 from itertools import islice
 from operator import mul
+
+from msgspec import Struct
 
 from onewhole.findings.status import Status
 from onewhole.marking.diagnosis.asked import TalkPage
@@ -59,8 +60,7 @@ LEAST_TOLD = 50_000
 LEFT_OPEN = 300_000
 
 
-@dataclass(frozen=True, slots=True)
-class Candidate:
+class Candidate(Struct, frozen=True):
     """A problem that may be asked, its kind, and the chances of the answers to it."""
 
     statement: Statement
@@ -149,8 +149,7 @@ def ask_next(
     )
 
 
-@dataclass(frozen=True, slots=True)
-class _Case:
+class _Case(Struct, frozen=True):
     """A case that stays open: for each thing that may be said of it, the places of its hypotheses.
 
     ``again`` is a set of patterns whose odds are high enough and which too few answers fit; None for none.

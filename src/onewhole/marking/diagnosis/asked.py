@@ -1,8 +1,10 @@
 """What a pupil was asked in a talk, weighed as the page's answers are; and the teacher's word on the talk."""
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass, replace
 from enum import Enum
+
+from msgspec import Struct
+from msgspec.structs import replace
 
 from onewhole.marking.diagnosis.chances import chances
 from onewhole.marking.diagnosis.evidence import Beside, evidence
@@ -49,8 +51,7 @@ def _holds(hypothesis: Hypothesis, word: TalkWord) -> Holds:
     return Holds.OTHER if set(word.about).isdisjoint(hypothesis.patterns) else Holds.THIS
 
 
-@dataclass(frozen=True, slots=True)
-class TalkPage:
+class TalkPage(Struct, frozen=True):
     """The talk with one pupil, as a page of its own with the hypotheses of the night's page."""
 
     marks: ClassMarks

@@ -7,8 +7,9 @@ mixed numbers at this age.
 
 from collections import Counter
 from collections.abc import Iterable, Iterator, Mapping, Sequence
-from dataclasses import dataclass, field
 from fractions import Fraction
+
+from msgspec import Struct, field
 
 from onewhole.marking.diagnosis.reply import OTHER, RIGHT, Reply, ReplyKind, reply
 from onewhole.marking.diagnosis.unlisted import ActsOn, where
@@ -59,8 +60,7 @@ WAYS_TO_GO_WRONG = 4
 AS_ITS_LINE = 900_000
 
 
-@dataclass(frozen=True, slots=True)
-class Slips:
+class Slips(Struct, frozen=True):
     """What a slip gives, per million: an answer one unit off, a rule used only once, or anything else.
 
     That many wrong rules are used once and never again: Tatsuoka, ed. (1984), ED 257 665 (abstract). The
@@ -85,8 +85,7 @@ CARELESS = Slips(beside=550_000, once=250_000, other=200_000)
 SCATTERED = Slips(beside=100_000, once=700_000, other=200_000)
 
 
-@dataclass(frozen=True, slots=True)
-class Chances:
+class Chances(Struct, frozen=True):
     """One problem: for every intention, the distribution of replies without and with a slip.
 
     ``meant`` and ``beside`` go from intention to chances by kind of reply; ``once`` is an idea used once.

@@ -2,9 +2,10 @@
 
 from collections import Counter
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass, field
 from fractions import Fraction
 from functools import partial
+
+from msgspec import Struct, field
 
 from onewhole.marking.diagnosis.asked import TalkPage, talk
 from onewhole.marking.diagnosis.evidence import Beside, Speaks, evidence
@@ -28,16 +29,14 @@ CONFIDENT = Fraction(9, 10)
 LISTED_FROM = Fraction(1, 200)
 
 
-@dataclass(frozen=True, slots=True)
-class Supposed:
+class Supposed(Struct, frozen=True):
     """A set of patterns (none, one or two) and the share of the odds that it has."""
 
     patterns: Patterns
     probability: Fraction
 
 
-@dataclass(frozen=True, slots=True)
-class Diagnosis:
+class Diagnosis(Struct, frozen=True):
     """What the answers of one pupil may show.
 
     ``odds`` are all sets of patterns with a share of at least 1 in 200, the likeliest first; the set without
@@ -72,16 +71,14 @@ class Diagnosis:
         return sum(one.speaks is speaks for one in (*self.evidence, *self.asked))
 
 
-@dataclass(frozen=True, slots=True)
-class BeforeTalk:
+class BeforeTalk(Struct, frozen=True):
     """What the page alone says of a pupil who was asked something since, and its weights."""
 
     diagnosis: Diagnosis
     weights: tuple[int, ...]
 
 
-@dataclass(frozen=True, slots=True)
-class Weighed:
+class Weighed(Struct, frozen=True):
     """A class weighed: the tables of its page, and for each pupil the replies, the weights and what they say.
 
     Weights belong to the hypotheses of the tables, up to a factor for each pupil; ``counts`` is what the

@@ -1,8 +1,9 @@
 """The evidence problem by problem: what a set of patterns would write beside what was written."""
 
 from collections.abc import Collection, Sequence
-from dataclasses import dataclass
 from enum import Enum
+
+from msgspec import Struct
 
 from onewhole.marking.diagnosis.chances import Chances, Intention
 from onewhole.marking.diagnosis.hypothesis import Hypothesis
@@ -24,8 +25,7 @@ class Speaks(Enum):
     NEITHER = "neither"
 
 
-@dataclass(frozen=True, slots=True)
-class Beside:
+class Beside(Struct, frozen=True):
     """One problem as evidence.
 
     ``would_write`` are the answers that the patterns would write; it is empty where they cannot show, and

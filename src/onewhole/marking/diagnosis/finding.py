@@ -4,9 +4,10 @@ A right answer on a problem that cannot show a pattern is no evidence about it.
 """
 
 from collections.abc import Hashable, Mapping, Sequence
-from dataclasses import dataclass
 from fractions import Fraction
 from types import MappingProxyType
+
+from msgspec import Struct
 
 from onewhole.findings.in_answer import Remark
 from onewhole.findings.status import Status
@@ -30,8 +31,7 @@ POSSIBLE_FROM = Fraction(1, 4)
 UNLISTED_FROM, TWO = Fraction(1, 2), 2
 
 
-@dataclass(frozen=True, slots=True)
-class Fitting:
+class Fitting(Struct, frozen=True):
     """One pattern beside the answers of one pupil: the labels that fit it, and those that speak against it.
 
     ``against`` are problems on which the pattern would have shown, and something else was written.
@@ -42,8 +42,7 @@ class Fitting:
     against: tuple[str, ...]
 
 
-@dataclass(frozen=True, slots=True)
-class Finding:
+class Finding(Struct, frozen=True):
     """What the answers of one pupil may show.
 
     ``fittings`` are the patterns that fit, in the order of their ids; where they are not alternatives but two

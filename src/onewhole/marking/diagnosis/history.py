@@ -9,8 +9,9 @@ millionths.
 
 from collections import Counter
 from collections.abc import Collection, Iterator, Mapping, Sequence
-from dataclasses import dataclass, field
 from datetime import date
+
+from msgspec import Struct, field
 
 from onewhole.marking.diagnosis.chances import MILLION
 from onewhole.marking.diagnosis.hypothesis import MOST, NO_PATTERN, Hypothesis
@@ -36,8 +37,7 @@ def _check(shares: Mapping[str, int], whole: int) -> None:
         raise ValueError(msg)
 
 
-@dataclass(frozen=True, slots=True)
-class History:
+class History(Struct, frozen=True):
     """What all nights up to a day have shown of one pupil.
 
     ``shares`` are those of named sets of ideas and of the ways of working without one, by
@@ -63,8 +63,7 @@ class History:
         return History(self.on, {key: share for key, share in sorted(shares.items()) if share >= NAMED_FROM})
 
 
-@dataclass(frozen=True, slots=True)
-class PupilNight:
+class PupilNight(Struct, frozen=True):
     """What one night left of a pupil: the shares of the history after it, and what fitted.
 
     ``fits`` has for each pattern how many answers on differently built problems were just what it writes; 0
@@ -112,8 +111,7 @@ class PupilNight:
         return not self.fits.keys().isdisjoint(patterns) and self.held(patterns) < least
 
 
-@dataclass(frozen=True, slots=True)
-class Named:
+class Named(Struct, frozen=True):
     """The hypotheses of tonight's page and their names, worked out once for a class.
 
     ``places`` go from the name of :func:`~.prior.key_of`; ``sets`` names the ideas of each alone, on whatever
@@ -143,8 +141,7 @@ class Named:
         return " ".join(sorted({*hidden, *shown.patterns}))
 
 
-@dataclass(frozen=True, slots=True)
-class Forecast:
+class Forecast(Struct, frozen=True):
     """One pupil before tonight's answers, in whole numbers up to a common factor.
 
     ``stays`` has the weight of each way in which all stays as it was: the ideas that tonight cannot show, and
@@ -203,8 +200,7 @@ def forecast(history: History, named: Named, base: Sequence[int], on: date) -> F
     return Forecast(on, named, tuple(base), stays, anew)
 
 
-@dataclass(frozen=True, slots=True)
-class Histories:
+class Histories(Struct, frozen=True):
     """The histories of a class by pupil, before the night of a day; a new pupil follows the class."""
 
     on: date

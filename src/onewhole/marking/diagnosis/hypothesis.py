@@ -1,9 +1,11 @@
 """The hypotheses about one pupil: no steady idea, one pattern or two at once, or an unlisted idea."""
 
 from collections.abc import Collection, Iterator, Mapping, Sequence
-from dataclasses import dataclass, replace
 from enum import Enum, IntEnum
 from itertools import combinations
+
+from msgspec import Struct
+from msgspec.structs import replace
 
 from onewhole.marking.diagnosis.unlisted import FEWEST, ActsOn, seen_on, where
 from onewhole.marking.reading.expected import Expected, is_fact_slip
@@ -32,8 +34,7 @@ class Done(IntEnum):
     OTHER = 2
 
 
-@dataclass(frozen=True, slots=True)
-class Hypothesis:
+class Hypothesis(Struct, frozen=True):
     """A reliability alone, or a steady idea with sound reliability: one or two patterns, or one not listed.
 
     If both patterns predict an answer, the first wins: the one for the narrower kind of problem. ``done``

@@ -1,16 +1,16 @@
 """The confidence interval of a share of right answers: wide where there are few answers."""
 
-from dataclasses import dataclass
 from fractions import Fraction
 from math import isqrt
+
+from msgspec import Struct
 
 #: The square of 1.96, for a 95 % interval.
 _SQUARE = Fraction(196, 100) ** 2
 _THOUSANDTH = 1000
 
 
-@dataclass(frozen=True, slots=True)
-class Interval:
+class Interval(Struct, frozen=True):
     """So many right of so many answers, and the bounds of the interval for the true share.
 
     ``low`` and ``high`` are thousandths, rounded outwards. Raises ValueError for no answers and for more

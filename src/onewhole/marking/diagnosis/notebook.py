@@ -2,9 +2,10 @@
 
 from collections import defaultdict
 from collections.abc import Collection, Mapping
-from dataclasses import dataclass, field
 from datetime import date
 from enum import Enum
+
+from msgspec import Struct, field
 
 from onewhole.findings.group_kind import GroupKind
 from onewhole.findings.idea_course import GoneSince, IdeaCourse
@@ -28,8 +29,7 @@ class Stay(Enum):
     ALWAYS = "until let go"
 
 
-@dataclass(frozen=True, slots=True)
-class Sat:
+class Sat(Struct, frozen=True):
     """Where a pupil sat: the group's name, the key of what it is about, and its identity.
 
     ``id`` is the group's own from night to night, whatever its pupils' answers fit; in notebooks of earlier
@@ -51,16 +51,14 @@ class Sat:
         return self.id or self.name
 
 
-@dataclass(frozen=True, slots=True)
-class KeptFinding:
+class KeptFinding(Struct, frozen=True):
     """A finding of an earlier night: whose, and which patterns the answers fit."""
 
     pupil: str
     patterns: tuple[str, ...]
 
 
-@dataclass(frozen=True, slots=True)
-class NotebookNight:
+class NotebookNight(Struct, frozen=True):
     """One night: its day and page, what it showed of the class, who sat where, and what was likely.
 
     ``counts`` are thousandths of a pupil by hypothesis (:func:`onewhole.marking.diagnosis.prior.counted`).
@@ -92,8 +90,7 @@ def failed_night(failed: NightFailed) -> NotebookNight:
     return NotebookNight(failed.on, failed.page, {}, {}, (), {}, failed.at)
 
 
-@dataclass(frozen=True, slots=True)
-class Notebook:
+class Notebook(Struct, frozen=True):
     """The nights of a class, the earliest first; a page has one night a day."""
 
     nights: tuple[NotebookNight, ...] = ()
@@ -205,8 +202,7 @@ class Notebook:
         return Notebook(tuple(sorted((*kept, night), key=lambda one: (one.on, one.page))))
 
 
-@dataclass(frozen=True, slots=True)
-class Tonight:
+class Tonight(Struct, frozen=True):
     """The notebook of a class and the day of the night that is read."""
 
     notebook: Notebook

@@ -2,11 +2,11 @@
 
 import json
 import re
-from dataclasses import dataclass
 from datetime import date
 from typing import Annotated
 
 import msgspec
+from msgspec import Struct
 
 from onewhole.errors import InputError
 from onewhole.marking.diagnosis.chances import MILLION
@@ -39,8 +39,7 @@ class _Seat(msgspec.Struct, frozen=True, omit_defaults=True):
     stays: Stay = Stay.FREE
 
 
-@dataclass(frozen=True, slots=True)
-class _PupilRecord:
+class _PupilRecord(Struct, frozen=True):
     """A pupil's own history after a night: millionths by set of ideas, and exact fits by pattern."""
 
     pupil: str
@@ -56,8 +55,7 @@ class _PupilRecord:
         return PupilNight(self.shares, self.fits)
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class _NightRecord:
+class _NightRecord(Struct, frozen=True, kw_only=True):
     """A night as it stands in the file."""
 
     date: _Day
@@ -70,8 +68,7 @@ class _NightRecord:
     failed: str = ""
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class _Book:
+class _Book(Struct, frozen=True, kw_only=True):
     """A notebook as it stands in the file."""
 
     caution: str = CAUTION

@@ -1,9 +1,10 @@
 """One night of a class read: with what earlier nights showed of the class, and of each pupil."""
 
 from collections.abc import Collection, Hashable, Mapping, Sequence
-from dataclasses import dataclass
 from datetime import date
 from fractions import Fraction
+
+from msgspec import Struct
 
 from onewhole.marking.diagnosis.diagnosis import CONFIDENT, Weighed, weigh
 from onewhole.marking.diagnosis.evidence import exactly
@@ -16,8 +17,7 @@ from onewhole.marking.reading.expected import Expected
 from onewhole.marking.reading.mark import ClassMarks
 
 
-@dataclass(frozen=True, slots=True)
-class NightRead:
+class NightRead(Struct, frozen=True):
     """A night read: the odds, the findings in the order of the pupils, and what it leaves of each pupil."""
 
     weighed: Weighed

@@ -1,10 +1,11 @@
 """The prior of a class: what is assumed before its answers, what they add, how that decays."""
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass, field
 from datetime import date
 from enum import Enum
 from fractions import Fraction
+
+from msgspec import Struct, field
 
 from onewhole.marking.diagnosis.hypothesis import Done, Hypothesis, Reliability
 from onewhole.marking.diagnosis.weighing import weights
@@ -39,8 +40,7 @@ BILLION = 1_000_000_000
 THOUSAND = 1000
 
 
-@dataclass(frozen=True, slots=True)
-class Learnt:
+class Learnt(Struct, frozen=True):
     """What earlier nights of a class have shown: how many pupils' worth of evidence for each hypothesis.
 
     Counts are thousandths of a pupil, by :func:`key_of` of the hypothesis; ``on`` is the day of the last

@@ -1,9 +1,10 @@
 """All that is to be told about one pupil: what the answers fit, the evidence, what else stays possible."""
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from datetime import date
 from fractions import Fraction
+
+from msgspec import Struct
 
 from onewhole.findings.idea_course import GoneSince, HeldSince
 from onewhole.findings.simple_rule import SimpleRule
@@ -22,8 +23,7 @@ from onewhole.problems.problem import Problem
 from onewhole.statements.statement import Statement
 
 
-@dataclass(frozen=True, slots=True)
-class ReportRow:
+class ReportRow(Struct, frozen=True):
     """One problem of the page: what was asked, the mark, and what the patterns found would write."""
 
     problem: Problem
@@ -31,8 +31,7 @@ class ReportRow:
     beside: Beside
 
 
-@dataclass(frozen=True, slots=True)
-class OddsMoved:
+class OddsMoved(Struct, frozen=True):
     """The odds of a set of patterns, none for no steady pattern, before a talk and with it."""
 
     patterns: Patterns
@@ -40,8 +39,7 @@ class OddsMoved:
     after: Fraction
 
 
-@dataclass(frozen=True, slots=True)
-class TalkReport:
+class TalkReport(Struct, frozen=True):
     """What a pupil was asked in a talk, the teacher's word, and how the odds moved.
 
     ``unlisted`` is how those of a steady idea moved that is not listed.
@@ -58,8 +56,7 @@ class TalkReport:
         return max(self.unlisted.before, self.unlisted.after) >= POSSIBLE_FROM
 
 
-@dataclass(frozen=True, slots=True)
-class Report:
+class Report(Struct, frozen=True):
     """What is told about one pupil.
 
     ``sets`` are the sets of patterns found: one, or several that the answers cannot tell apart. ``odds`` is

@@ -1,7 +1,8 @@
 """Everything about a page that is worked out once for a class, and the class's answers as kinds of reply."""
 
 from collections.abc import Collection, Hashable, Sequence
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from onewhole.findings.in_answer import Tier
 from onewhole.marking.diagnosis.chances import MEANS_UNLISTED, Chances, Intention, akin_to, as_line, chances
@@ -16,8 +17,7 @@ from onewhole.marking.reading.mark import ClassMarks, Mark, PupilMarks
 Replies = tuple[Reply | None, ...]
 
 
-@dataclass(frozen=True, slots=True)
-class Tables:
+class Tables(Struct, frozen=True):
     """The tables of a page.
 
     ``meaning`` has for each problem what every hypothesis means to answer (:func:`.weighing.acting`).

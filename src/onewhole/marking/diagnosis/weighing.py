@@ -1,8 +1,9 @@
 """Weighing hypotheses against the answers of one pupil: products of whole numbers, so the odds are exact."""
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
 from operator import mul
+
+from msgspec import Struct
 
 from onewhole.marking.diagnosis.chances import (
     CAREFUL,
@@ -20,8 +21,7 @@ from onewhole.marking.diagnosis.hypothesis import Hypothesis, Reliability
 from onewhole.marking.diagnosis.reply import Reply
 
 
-@dataclass(frozen=True, slots=True)
-class Rates:
+class Rates(Struct, frozen=True):
     """How a pupil works, per million: the rate of slips, and of right answers despite a steady pattern.
 
     That bugs come and go within a child: VanLehn (1982), ED 245 880 (abstract). The figures are our own

@@ -1,7 +1,8 @@
 """What a district finds, ready to be told: tables in which no small number stands, how hard each kind is."""
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from onewhole.findings.skill import Skill
 from onewhole.marking.diagnosis.interval import Interval, interval
@@ -15,8 +16,7 @@ MOST_COLUMNS, MOST_IDEAS = 40, 30
 Counts = Mapping[tuple[str, str], int]
 
 
-@dataclass(frozen=True, slots=True)
-class ShownTable:
+class ShownTable(Struct, frozen=True):
     """A table of counts with its sums, told without small numbers.
 
     ``cells[r][c]`` is a count, or None where it is not shown; the last row and the last column are sums.
@@ -31,8 +31,7 @@ class ShownTable:
         return self.cells[self.rows.index(row)][-1]
 
 
-@dataclass(frozen=True, slots=True)
-class ProblemAnswers:
+class ProblemAnswers(Struct, frozen=True):
     """What was written to one problem: the commonest answers with their patterns.
 
     Counts are rounded down to whole ``least``s: what two tables say of one answer is never told to the last
@@ -46,16 +45,14 @@ class ProblemAnswers:
     wrong: tuple[tuple[str, int, tuple[str, ...]], ...]
 
 
-@dataclass(frozen=True, slots=True)
-class KindFound:
+class KindFound(Struct, frozen=True):
     """A kind of problem: how much of what was answered is right, where that can be told."""
 
     kind: Skill
     right: Interval | None
 
 
-@dataclass(frozen=True, slots=True)
-class DistrictFound:
+class DistrictFound(Struct, frozen=True):
     """All that a district's papers show, with nothing of one child in it.
 
     ``kinds`` counts answers: rows are a kind and what was written (:func:`kind_row`), columns a grade and a

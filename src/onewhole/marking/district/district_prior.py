@@ -7,8 +7,9 @@ is supposed where nobody counted and what its own nights show.
 
 import json
 from collections.abc import Mapping
-from dataclasses import dataclass
 from fractions import Fraction
+
+from msgspec import Struct
 
 from onewhole.errors import InputError
 from onewhole.marking.diagnosis.prior import THOUSAND, Learnt
@@ -21,8 +22,7 @@ WORTH_PUPILS = 60
 _MOST_KEYS, _MOST_PUPILS, _LONGEST = 20_000, 10**12, 80
 
 
-@dataclass(frozen=True, slots=True)
-class DistrictPrior:
+class DistrictPrior(Struct, frozen=True):
     """By the key of a hypothesis: how many pupils have it, of how many."""
 
     shares: Mapping[str, tuple[int, int]]

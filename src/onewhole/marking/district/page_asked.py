@@ -1,6 +1,6 @@
 """A page as a district gets it: its problems read again, and what an answer to each of them may show."""
 
-from dataclasses import dataclass
+from msgspec import Struct
 
 from onewhole.findings.skill import Skill
 from onewhole.marking.diagnosis.prior import key_of
@@ -16,8 +16,7 @@ from onewhole.problems.skill import skill
 from onewhole.statements.reading import read_statement
 
 
-@dataclass(frozen=True, slots=True)
-class AnswerSeen:
+class AnswerSeen(Struct, frozen=True):
     """What one writing says on one problem.
 
     ``reply`` is None where nothing was written or it cannot be read; ``fits`` are the patterns of which a
@@ -33,8 +32,7 @@ class AnswerSeen:
         return self.reply == RIGHT
 
 
-@dataclass(frozen=True, slots=True)
-class PageAsked:
+class PageAsked(Struct, frozen=True):
     """A page: its problems with what answers to them are compared with, and the tables of its odds."""
 
     problems: tuple[str, ...]

@@ -1,8 +1,9 @@
 """One pupil's paper of a night as a district gets it: a hash for the pupil, problems and answers as text."""
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from datetime import date
+
+from msgspec import Struct
 
 from onewhole.errors import InputError
 from onewhole.marking.reading.answer import Blank, Unreadable, read_written
@@ -16,8 +17,7 @@ BETWEEN = "\n"
 NOT_READ = "?"
 
 
-@dataclass(frozen=True, slots=True)
-class SharedPaper:
+class SharedPaper(Struct, frozen=True):
     """A paper: whose (a hash that only the school can make), where, when, what was asked and written.
 
     ``problems`` and ``answers`` have a line a problem, in the order of the page; an empty line is no answer.

@@ -2,7 +2,8 @@
 
 from collections import Counter
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from onewhole.findings.group_kind import GroupKind
 from onewhole.marking.diagnosis.finding import Finding
@@ -16,8 +17,7 @@ from onewhole.misconceptions.pattern import Family
 HUNDRED = 100
 
 
-@dataclass(frozen=True, slots=True)
-class IdeaBlock:
+class IdeaBlock(Struct, frozen=True):
     """Pupils whom no group parts: likely ones of one idea, or one pupil whose finding is still open.
 
     ``family`` is that of the ``idea`` (empty where an open finding names none). An open pupil may have a talk

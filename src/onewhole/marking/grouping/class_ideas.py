@@ -2,7 +2,8 @@
 
 from collections import Counter
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from onewhole.marking.diagnosis.finding import Finding
 from onewhole.marking.grouping.idea import shared_ideas
@@ -10,8 +11,7 @@ from onewhole.marking.reading.answer import Written
 from onewhole.marking.reading.mark import PupilMarks
 
 
-@dataclass(frozen=True, slots=True)
-class ClassIdea:
+class ClassIdea(Struct, frozen=True):
     """An idea (the id of its pattern) that the answers of some pupils are likely to fit.
 
     ``pupils`` are their codes in order, and ``fits`` has by code the labels that fit it. ``show`` is the

@@ -5,7 +5,8 @@ Source of the rule and of the sizes: our own proposal (common practice, no sourc
 
 from collections import Counter
 from collections.abc import Iterable
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from onewhole.findings.group_kind import GroupKind
 from onewhole.marking.diagnosis.finding import Finding
@@ -18,16 +19,14 @@ from onewhole.misconceptions.pattern import Family
 AND = " + "
 
 
-@dataclass(frozen=True, slots=True)
-class IdeaHeld:
+class IdeaHeld(Struct, frozen=True):
     """An idea of a group and who of it has that idea; none for those of whom none is named."""
 
     idea: str
     pupils: tuple[str, ...]
 
 
-@dataclass(frozen=True, slots=True)
-class Group:
+class Group(Struct, frozen=True):
     """Pupils who work together tomorrow, with the reason for each placing.
 
     ``name`` may be printed; the rest is for the teacher's eyes. ``key`` is what it was about when made, as

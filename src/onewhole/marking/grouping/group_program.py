@@ -2,7 +2,8 @@
 
 from collections import Counter
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from onewhole.marking.diagnosis.notebook import Sat
 from onewhole.marking.grouping.block import IdeaBlock
@@ -19,8 +20,7 @@ MOST_SOLVED = 20
 Topic = Family | str
 
 
-@dataclass(frozen=True, slots=True)
-class GroupProgram:
+class GroupProgram(Struct, frozen=True):
     """The program of a class: its blocks, and of the first 0/1 counts each block and its group's leader.
 
     A group is led by the first of its blocks, so that it is written in one way only. ``seats`` are

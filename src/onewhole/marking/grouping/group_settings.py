@@ -1,6 +1,6 @@
 """How many groups a teacher meets tomorrow, and how many pupils sit together."""
 
-from dataclasses import dataclass
+from msgspec import Struct
 
 from onewhole.errors import InputError
 
@@ -8,8 +8,7 @@ from onewhole.errors import InputError
 MEETS = 4
 
 
-@dataclass(frozen=True, slots=True)
-class Sizes:
+class Sizes(Struct, frozen=True):
     """How many pupils sit together, if it can be. Raises InputError for sizes that no group can have."""
 
     smallest: int = 3
@@ -25,8 +24,7 @@ class Sizes:
 SIZES = Sizes()
 
 
-@dataclass(frozen=True, slots=True)
-class GroupSettings:
+class GroupSettings(Struct, frozen=True):
     """What a teacher sets: how many groups are met, and their sizes. InputError below one meeting."""
 
     meets: int = MEETS

@@ -2,8 +2,10 @@
 
 from collections import Counter
 from collections.abc import Iterable, Iterator, Mapping, Sequence
-from dataclasses import dataclass, replace
 from itertools import count
+
+from msgspec import Struct
+from msgspec.structs import replace
 
 from onewhole.findings.group_kind import GroupKind
 from onewhole.marking.diagnosis.notebook import Sat
@@ -51,8 +53,7 @@ NAMES = (
 _LASTING = {GroupKind.SLIPS, GroupKind.INTERVIEW, GroupKind.OWN_IDEA, GroupKind.ABSENT}
 
 
-@dataclass(frozen=True, slots=True)
-class Known:
+class Known(Struct, frozen=True):
     """What is known of groups before a night: where pupils sat last, and every group there ever was.
 
     ``born`` begins the identities that this night gives, such as its day, so that no other night gives them.

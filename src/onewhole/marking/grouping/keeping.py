@@ -1,7 +1,9 @@
 """Groups that are kept while answers change, and the changes that the answers now ask for."""
 
 from collections.abc import Callable, Mapping, Sequence
-from dataclasses import dataclass, replace
+
+from msgspec import Struct
+from msgspec.structs import replace
 
 from onewhole.findings.group_kind import GroupKind
 from onewhole.findings.placing import KeptHere, MovedHere, WhyPlaced
@@ -10,8 +12,7 @@ from onewhole.marking.grouping.group import Group, in_order, place_of
 from onewhole.marking.grouping.placement import Placement
 
 
-@dataclass(frozen=True, slots=True)
-class SeatChange:
+class SeatChange(Struct, frozen=True):
     """One pupil who would sit elsewhere by the answers as they are now: from where to where, and why."""
 
     pupil: str
@@ -20,8 +21,7 @@ class SeatChange:
     because: tuple[WhyPlaced, ...]
 
 
-@dataclass(frozen=True, slots=True)
-class Seating:
+class Seating(Struct, frozen=True):
     """Tomorrow's groups as they stand, and the ``changes`` that would make of them what the answers say.
 
     ``said`` are the groups that the answers alone would make, the teacher's own moves in them: to take the

@@ -1,7 +1,8 @@
 """Where one pupil belongs tomorrow, and why: told with the labels of the answers it comes from."""
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from onewhole.findings.attendance import PaperWord
 from onewhole.findings.group_kind import GroupKind
@@ -36,8 +37,7 @@ FEW_BLANKS = 4
 FEW_SLIPS, ONE_IN = 2, 4
 
 
-@dataclass(frozen=True, slots=True)
-class Placement:
+class Placement(Struct, frozen=True):
     """Where one pupil belongs: ``because`` says why, with labels, for the teacher's eyes.
 
     ``families`` are those of the patterns that fit, where the place is a family, and ``idea`` the id of the

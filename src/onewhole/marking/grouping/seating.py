@@ -2,7 +2,8 @@
 
 from collections import Counter
 from collections.abc import Iterable, Mapping, Sequence
-from dataclasses import replace
+
+from msgspec.structs import replace
 
 from onewhole.findings.group_kind import GroupKind
 from onewhole.findings.placing import (

@@ -1,7 +1,8 @@
 """Whom to see first tomorrow, and why."""
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from onewhole.findings.group_kind import GroupKind
 from onewhole.findings.placing import MaybeOneIdea, SteadyNotOurs, WhyFirst, WrongEachItsWay
@@ -18,8 +19,7 @@ SEEN_FIRST = 5
 TALKS_AT_LEAST = 2
 
 
-@dataclass(frozen=True, slots=True)
-class SeeFirst:
+class SeeFirst(Struct, frozen=True):
     """A pupil to talk with, why, the problem to ask about, and what was written there."""
 
     pupil: str

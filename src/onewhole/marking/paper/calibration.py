@@ -2,7 +2,8 @@
 
 from bisect import bisect_left
 from collections.abc import Iterable
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from onewhole.marking.paper.ink_reading import SURE
 from onewhole.marking.paper.sureness import Sureness
@@ -16,8 +17,7 @@ FEWEST, CLAIMED = 200, 40
 AT_MOST_TIMES = 12
 
 
-@dataclass(frozen=True, slots=True)
-class DoubtBand:
+class DoubtBand(Struct, frozen=True):
     """Cells of one band of doubt: how many came, how many were looked at, how many of these were wrong."""
 
     came: int = 0
@@ -31,16 +31,14 @@ class DoubtBand:
             raise ValueError(msg)
 
 
-@dataclass(frozen=True, slots=True)
-class Looked:
+class Looked(Struct, frozen=True):
     """One cell that the teacher looked at: its doubt, and whether the reading was wrong."""
 
     doubt: int
     wrong: bool
 
 
-@dataclass(frozen=True, slots=True)
-class Calibration:
+class Calibration(Struct, frozen=True):
     """What is known of a class's ink: counts by band of doubt, and nothing else of any child.
 
     A picture's own doubt is what one believes before; what the teacher found moves it, band by band.

@@ -1,7 +1,8 @@
 """What is expected in a cell before one looks: the right answer, and what error patterns would write."""
 
 from collections.abc import Hashable
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from onewhole.marking.paper.verdict import PaperWhy
 from onewhole.marking.reading.answer import Blank, Unreadable, read_written
@@ -18,8 +19,7 @@ from onewhole.statements.statement import Relation
 RIGHT, PATTERNS, OTHER, EMPTY, NO_ANSWER = 550_000, 250_000, 1_000, 60_000, 20_000
 
 
-@dataclass(frozen=True, slots=True)
-class Foreseen:
+class Foreseen(Struct, frozen=True):
     """What may be expected of one problem's cell.
 
     >>> from onewhole.marking.reading.expected import expect

@@ -1,6 +1,6 @@
 """What the picture of one answer cell says by itself, before anyone looks at what was expected there."""
 
-from dataclasses import dataclass
+from msgspec import Struct
 
 #: What is certain, in parts per million.
 SURE = 1_000_000
@@ -8,8 +8,7 @@ SURE = 1_000_000
 MOST_READINGS = 8
 
 
-@dataclass(frozen=True, slots=True)
-class InkReading:
+class InkReading(Struct, frozen=True):
     """The likeliest readings of one cell, best first, and how likely it holds none.
 
     A reading is the text that a child would type (``7 2/6``, ``-``, ``5.2``, ``13/4``, ``2 ft 7 in``) and how

@@ -1,6 +1,7 @@
 """One cell of a paper with its verdict, and how the verdict follows from doubt and what is allowed."""
 
-from dataclasses import dataclass, replace
+from msgspec import Struct
+from msgspec.structs import replace
 
 from onewhole.marking.paper.ink_reading import SURE
 from onewhole.marking.paper.verdict import PaperVerdict, PaperWhy
@@ -11,8 +12,7 @@ MOST_CHOICES = 3
 EMPTY_BELOW = 20_000
 
 
-@dataclass(frozen=True, slots=True)
-class ReadCell:
+class ReadCell(Struct, frozen=True):
     """A cell as it was read: ``text`` is what its picture says likeliest by itself, empty for nothing.
 
     ``doubt`` is how likely the text is wrong, in parts per million, ``alone`` the same by the picture alone;

@@ -7,9 +7,10 @@ stand side by side, each with its share. The numbers are our own, chosen in the 
 later nights; `docs/decisions/0026` has the figures of what they were held against.
 """
 
-from dataclasses import dataclass
 from functools import cache
 from itertools import product
+
+from msgspec import Struct
 
 from onewhole.marking.practice.halving import MILLION, STEPS
 
@@ -22,8 +23,7 @@ START = 500_000
 SHOWS = ((20_000, 50_000), (80_000, 100_000), (200_000, 150_000))
 
 
-@dataclass(frozen=True, slots=True)
-class Course:
+class Course(Struct, frozen=True):
     """One course, in chances per million.
 
     ``learns``: on a night of practice, who has it not learns it. ``half_life``: the days in which half of

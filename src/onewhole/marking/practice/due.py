@@ -2,9 +2,10 @@
 
 from bisect import bisect_left
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass
 from datetime import date
 from math import isqrt
+
+from msgspec import Struct
 
 from onewhole.marking.practice.halving import MILLION
 
@@ -18,8 +19,7 @@ LATEST = 112
 _DEVIATIONS = 20
 
 
-@dataclass(frozen=True, slots=True)
-class Band:
+class Band(Struct, frozen=True):
     """A share, per million, and between what bounds it lies most likely.
 
     Raises ValueError where it is not inside.

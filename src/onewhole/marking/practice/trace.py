@@ -1,15 +1,15 @@
 """What one pupil's nights with one skill left: the trace of practice, and what it says of a later day."""
 
-from dataclasses import dataclass
 from datetime import date
+
+from msgspec import Struct
 
 from onewhole.marking.practice.course import COURSES
 from onewhole.marking.practice.due import Band, due_day, pupil_band
 from onewhole.marking.practice.halving import MILLION, left_after
 
 
-@dataclass(frozen=True, slots=True)
-class Trace:
+class Trace(Struct, frozen=True):
     """For every course the chance, per million, that the skill was there after the last night, and its share.
 
     ``day`` is that night's, ``nights`` counts them. ``shares`` say how likely each course is, by this pupil's

@@ -2,7 +2,9 @@
 
 import re
 from contextlib import suppress
-from dataclasses import dataclass, replace
+
+from msgspec import Struct
+from msgspec.structs import replace
 
 from onewhole.errors import InputError
 from onewhole.marking.reading.dates import fractions_of_date
@@ -29,13 +31,11 @@ _DASHES = "-\N{MINUS SIGN}\N{EN DASH}\N{EM DASH}\N{HYPHEN}\N{NON-BREAKING HYPHEN
 _KEPT_AS_TEXT = re.compile(rf"\s*'([{_DASHES}=].*)", re.DOTALL)
 
 
-@dataclass(frozen=True, slots=True)
-class Blank:
+class Blank(Struct, frozen=True):
     """Nothing was written: an empty cell, spaces, or a dash alone."""
 
 
-@dataclass(frozen=True, slots=True)
-class Unreadable:
+class Unreadable(Struct, frozen=True):
     """Something was written that is no answer the program can read.
 
     It is legal, is kept, and is never guessed at: a teacher looks at it. ``why`` says so in sentences; the
@@ -48,8 +48,7 @@ class Unreadable:
 Read = Answer | NumberRow | WordAnswer | Blank | Unreadable
 
 
-@dataclass(frozen=True, slots=True)
-class Written:
+class Written(Struct, frozen=True):
     """What stood in a cell, kept exactly, and what it is read as.
 
     Where the lines of a working were typed, joined by equals signs, ``chain`` has them and the last side is

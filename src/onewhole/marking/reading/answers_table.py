@@ -5,9 +5,10 @@ what cannot be read as an answer is kept as written.
 """
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
 from io import StringIO
 from itertools import islice
+
+from msgspec import Struct
 
 from onewhole.errors import InputError
 from onewhole.marking.reading.class_answers import ClassAnswers, PupilTexts, read_texts
@@ -89,8 +90,7 @@ def read_answers(text: str, problems: Sequence[Problem], file: str | None = None
     return read_texts(texts, problems)
 
 
-@dataclass(frozen=True, slots=True)
-class CsvRow:
+class CsvRow(Struct, frozen=True):
     """One row with something in it, and the line it begins on."""
 
     line: int

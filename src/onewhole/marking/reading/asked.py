@@ -1,7 +1,9 @@
 """What pupils were asked in a talk after a night, what they then said, and the teacher's word on it."""
 
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
+
+from msgspec import Struct
+from msgspec.structs import replace
 
 from onewhole.errors import InputError
 from onewhole.marking.reading.answer import Written
@@ -18,8 +20,7 @@ from onewhole.working.form import ANY_FORM, FormWanted
 LABEL = "1"
 
 
-@dataclass(frozen=True, slots=True)
-class AskedAnswer:
+class AskedAnswer(Struct, frozen=True):
     """A problem that one pupil was asked, what was said or written then, and the teacher's word.
 
     ``problem`` and ``written`` are None where there is a word only. Raises ValueError for one without the

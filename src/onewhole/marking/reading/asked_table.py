@@ -1,7 +1,9 @@
 """What pupils were asked and said, read from CSV text: one row an answer or a word of the teacher."""
 
 from collections.abc import Collection, Iterator, Mapping, Sequence
-from dataclasses import dataclass, replace
+
+from msgspec import Struct
+from msgspec.structs import replace
 
 from onewhole.errors import InputError
 from onewhole.marking.reading.answer import Written, read_written
@@ -16,8 +18,7 @@ COLUMNS = (PUPIL, ASKED, WROTE, WORD)
 MOST_ROWS = 1000
 
 
-@dataclass(frozen=True, slots=True)
-class AskedRow:
+class AskedRow(Struct, frozen=True):
     """A row, and where its word was typed: what "this idea" means is looked up (:func:`about_what`)."""
 
     answer: AskedAnswer
@@ -102,8 +103,7 @@ def _header_refusals(header: CsvRow, file: str | None) -> Iterator[InputError]:
             yield InputError(msg, file=file, line=header.line, remedy=remedy)
 
 
-@dataclass(frozen=True, slots=True)
-class _Reading:
+class _Reading(Struct, frozen=True):
     """The places of the columns, and what may stand in them."""
 
     places: Mapping[str, int]

@@ -1,6 +1,6 @@
 """Chains of equalities that a pupil or a teacher typed: every equals sign true, or the first false one."""
 
-from dataclasses import dataclass
+from msgspec import Struct
 
 from onewhole.marking.reading.mending import mended
 from onewhole.marking.reading.writing import alike, alike_line, amount
@@ -19,8 +19,7 @@ RUN_ON = (
 )
 
 
-@dataclass(frozen=True, slots=True)
-class FalseSign:
+class FalseSign(Struct, frozen=True):
     """An equals sign whose sides differ; ``line`` and ``column`` are where the side after it begins.
 
     ``would_be`` could stand after it instead (None where nothing can). ``runs_on`` says that the next side
@@ -36,8 +35,7 @@ class FalseSign:
     patterns: tuple[str, ...]
 
 
-@dataclass(frozen=True, slots=True)
-class Checked:
+class Checked(Struct, frozen=True):
     """A chain with its false equals signs in order; ``separate`` is the same work, one operation a line.
 
     ``separate`` is empty unless an equals sign runs on.

@@ -1,15 +1,15 @@
 """What a class wrote on a page: as texts, one cell a problem, and as answers that were read from them."""
 
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from onewhole.findings.attendance import PaperWord
 from onewhole.marking.reading.answer import Written, read_written
 from onewhole.problems.problem import Problem
 
 
-@dataclass(frozen=True, slots=True)
-class PupilTexts:
+class PupilTexts(Struct, frozen=True):
     """What one pupil wrote, exactly as typed: one text a problem, in the order of the page.
 
     ``paper`` is what the teacher said of a paper that is not there; of one that is there it says nothing.
@@ -20,8 +20,7 @@ class PupilTexts:
     paper: PaperWord = PaperWord.HERE
 
 
-@dataclass(frozen=True, slots=True)
-class PupilAnswers:
+class PupilAnswers(Struct, frozen=True):
     """What one pupil wrote, one cell a problem in the order of the page; ``pupil`` is the teacher's code."""
 
     pupil: str
@@ -29,8 +28,7 @@ class PupilAnswers:
     paper: PaperWord = PaperWord.HERE
 
 
-@dataclass(frozen=True, slots=True)
-class ClassAnswers:
+class ClassAnswers(Struct, frozen=True):
     """What a class wrote: the problems in the order of the page, the pupils in the order of the file."""
 
     problems: tuple[Problem, ...]

@@ -1,9 +1,10 @@
 """What the answers to one problem are compared with, worked out once for a whole class."""
 
 from collections.abc import Hashable, Iterable, Mapping
-from dataclasses import dataclass
 from fractions import Fraction
 from functools import reduce
+
+from msgspec import Struct
 
 from onewhole.marking.reading.writing import alike, amount
 from onewhole.misconceptions.attempt import Outcome
@@ -40,8 +41,7 @@ from onewhole.working.form import divided_last
 Ids = tuple[str, ...]
 
 
-@dataclass(frozen=True, slots=True)
-class Expected:
+class Expected(Struct, frozen=True):
     """The right answer to a problem, and what each error pattern would answer.
 
     ``also`` is another amount that is right too (of a number exactly halfway the other neighbor), ``filled``

@@ -1,8 +1,9 @@
 """One answer marked: right in any equal form, and which patterns a wrong one fits."""
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from enum import Enum
+
+from msgspec import Struct
 
 from onewhole.findings.attendance import PaperWord
 from onewhole.findings.in_answer import Remark, Tier
@@ -37,8 +38,7 @@ class Verdict(Enum):
     UNREADABLE = "unreadable"
 
 
-@dataclass(frozen=True, slots=True)
-class Mark:
+class Mark(Struct, frozen=True):
     """One answer with its verdict.
 
     ``patterns`` are ids: of a wrong answer those of the best tier (``tier``, None where none fits), fact
@@ -60,16 +60,14 @@ class Mark:
         return self.patterns if self.tier in {Tier.LINE, Tier.EXACT, Tier.AMOUNT} else ()
 
 
-@dataclass(frozen=True, slots=True)
-class AskedMark:
+class AskedMark(Struct, frozen=True):
     """One problem that a pupil was asked in a talk, and the mark of what was said."""
 
     expected: Expected
     mark: Mark
 
 
-@dataclass(frozen=True, slots=True)
-class PupilMarks:
+class PupilMarks(Struct, frozen=True):
     """The marks of one pupil, one a problem, in the order of the page.
 
     ``asked`` are the answers of a talk after it, and ``word`` what the teacher says of that talk; ``paper``
@@ -83,8 +81,7 @@ class PupilMarks:
     paper: PaperWord = PaperWord.HERE
 
 
-@dataclass(frozen=True, slots=True)
-class ClassMarks:
+class ClassMarks(Struct, frozen=True):
     """The marks of a class, and what the answers were compared with, in the order of the page."""
 
     expected: tuple[Expected, ...]

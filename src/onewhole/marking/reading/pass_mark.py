@@ -1,7 +1,8 @@
 """Who reached the pass mark that a teacher set for a page."""
 
-from dataclasses import dataclass
 from fractions import Fraction
+
+from msgspec import Struct
 
 from onewhole.errors import InputError
 from onewhole.findings.reach import Reach
@@ -12,8 +13,7 @@ OWN_CHOICE = "The bar is the teacher's choice: no source says how many right ans
 HUNDRED = 100
 
 
-@dataclass(frozen=True, slots=True)
-class PassMark:
+class PassMark(Struct, frozen=True):
     """The share of right answers that is enough, above 0 and up to 1.
 
     Usual pass marks are 80 to 90 % (80 from memory, 90 in one page that was read); for "knows how to regroup"
@@ -45,8 +45,7 @@ class PassMark:
 USUAL = PassMark.percent(80)
 
 
-@dataclass(frozen=True, slots=True)
-class PassStanding:
+class PassStanding(Struct, frozen=True):
     """One pupil's result: how many right of how many asked, and how many could not be read.
 
     >>> PassStanding("K01", 4, 5, 0, Reach.REACHED).share

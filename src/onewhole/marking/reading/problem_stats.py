@@ -1,8 +1,9 @@
 """How the class did on each problem."""
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from fractions import Fraction
+
+from msgspec import Struct
 
 from onewhole.marking.reading.mark import ClassMarks, Mark, Verdict
 
@@ -13,8 +14,7 @@ FEWEST_PUPILS, FEWEST_A_SIDE = 10, 3
 SQUARE = Fraction(2326, 1000) ** 2
 
 
-@dataclass(frozen=True, slots=True)
-class ProblemStats:
+class ProblemStats(Struct, frozen=True):
     """One problem: how many tried it, how many were right, and whether its key should be looked at.
 
     ``tried`` counts answers that could be read; ``form`` counts those that are right in amount but not in the

@@ -2,8 +2,9 @@
 
 import re
 from collections.abc import Collection
-from dataclasses import dataclass
 from enum import Enum
+
+from msgspec import Struct
 
 from onewhole.errors import InputError
 
@@ -32,8 +33,7 @@ class TalkWordError(InputError):
     """This is no word about a talk."""
 
 
-@dataclass(frozen=True, slots=True)
-class TalkWord:
+class TalkWord(Struct, frozen=True):
     """What the teacher says after a talk; ``about`` are the ids of the patterns that were in question.
 
     Where the answers could not tell several patterns apart, "this idea" means that it is one of them.

@@ -2,7 +2,8 @@
 
 import re
 from collections.abc import Iterator
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from onewhole.errors import InputError, OnewholeError
 from onewhole.number.clock import DAY, HALF_DAYS, HOUR, ROUND, clock, on_clock
@@ -62,8 +63,7 @@ _PLAIN = re.compile(r"[0-9 /.-]*")
 HUNDREDTHS = 100
 
 
-@dataclass(frozen=True, slots=True)
-class UnitAnswer:
+class UnitAnswer(Struct, frozen=True):
     """A number that was written with a word behind it; ``other`` says that the page asks for another unit."""
 
     number: Quantity

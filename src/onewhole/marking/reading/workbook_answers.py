@@ -5,7 +5,8 @@ question would be asked there, the table is refused here with the question and w
 """
 
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import replace
+
+from msgspec.structs import replace
 
 from onewhole.errors import InputError
 from onewhole.marking.reading.answers_table import MOST_PUPILS, AnswersError

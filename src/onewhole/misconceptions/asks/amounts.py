@@ -1,36 +1,32 @@
 """Questions about the whole problem: its sign, what is to be taken, and how big the answer should be."""
 
-from dataclasses import dataclass
+from msgspec import Struct
 
 from onewhole.number.quantity import Quantity
 from onewhole.number.unit import Unit
 from onewhole.statements.expression import Expression
 
 
-@dataclass(frozen=True, slots=True)
-class HowMuchTaken:
+class HowMuchTaken(Struct, frozen=True):
     """How much of the second number was taken, and what must still go?"""
 
     second: Quantity
 
 
-@dataclass(frozen=True, slots=True)
-class WhichPartMissing:
+class WhichPartMissing(Struct, frozen=True):
     """Which parts of the numbers are not in the answer?"""
 
     problem: Expression
 
 
-@dataclass(frozen=True, slots=True)
-class AboutHowBig:
+class AboutHowBig(Struct, frozen=True):
     """About how big should the answer be, and is what was written near that?"""
 
     problem: Expression
     wrote: Quantity
 
 
-@dataclass(frozen=True, slots=True)
-class WholesToo:
+class WholesToo(Struct, frozen=True):
     """Do wholes go too when the second number is taken?"""
 
     first: Quantity
@@ -38,24 +34,21 @@ class WholesToo:
     large: Unit
 
 
-@dataclass(frozen=True, slots=True)
-class SignTells:
+class SignTells(Struct, frozen=True):
     """What does the sign tell to do with each of the units that are there?"""
 
     problem: Expression
     units: tuple[Unit, ...]
 
 
-@dataclass(frozen=True, slots=True)
-class MoreOrLess:
+class MoreOrLess(Struct, frozen=True):
     """Will the answer be more or less than the first number, and is it?"""
 
     problem: Expression
     first: Quantity
 
 
-@dataclass(frozen=True, slots=True)
-class CanBeLeft:
+class CanBeLeft(Struct, frozen=True):
     """Can what was written be left when the second number is taken from the first?"""
 
     first: Quantity
@@ -63,8 +56,7 @@ class CanBeLeft:
     wrote: Quantity
 
 
-@dataclass(frozen=True, slots=True)
-class MoreThanEach:
+class MoreThanEach(Struct, frozen=True):
     """Is what was written more than each of the two numbers, and should it be?"""
 
     first: Quantity
@@ -72,24 +64,21 @@ class MoreThanEach:
     wrote: Quantity
 
 
-@dataclass(frozen=True, slots=True)
-class TookTooMuch:
+class TookTooMuch(Struct, frozen=True):
     """``taken`` was taken in place of the second number: how is that made up for?"""
 
     second: Quantity
     taken: Quantity
 
 
-@dataclass(frozen=True, slots=True)
-class MoveBoth:
+class MoveBoth(Struct, frozen=True):
     """Both numbers move on a number line: when does the distance stay the same?"""
 
     first: Quantity
     second: Quantity
 
 
-@dataclass(frozen=True, slots=True)
-class AllOfThem:
+class AllOfThem(Struct, frozen=True):
     """A number is laid out once, then so many times: do the pieces stay what they are?"""
 
     times: int
@@ -97,8 +86,7 @@ class AllOfThem:
     small: Unit
 
 
-@dataclass(frozen=True, slots=True)
-class WriteAsAdding:
+class WriteAsAdding(Struct, frozen=True):
     """A product written as adding the same number again and again: what comes of it?"""
 
     problem: Expression

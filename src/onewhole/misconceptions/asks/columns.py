@@ -1,21 +1,19 @@
 """Questions about subtraction in columns: where there are too few, and which place is traded from."""
 
-from dataclasses import dataclass
+from msgspec import Struct
 
 from onewhole.number.quantity import Quantity
 from onewhole.number.unit import Unit
 from onewhole.statements.expression import Expression
 
 
-@dataclass(frozen=True, slots=True)
-class WhichColumnIsShort:
+class WhichColumnIsShort(Struct, frozen=True):
     """In which column of the top number are there too few, and what could be traded?"""
 
     top: Quantity
 
 
-@dataclass(frozen=True, slots=True)
-class TradeToGetMore:
+class TradeToGetMore(Struct, frozen=True):
     """There are too few of a place to take ``need``: what could be traded?"""
 
     top: Quantity
@@ -23,62 +21,54 @@ class TradeToGetMore:
     need: int
 
 
-@dataclass(frozen=True, slots=True)
-class TenMoreFrom:
+class TenMoreFrom(Struct, frozen=True):
     """Ten more of a place are needed: where do they come from?"""
 
     top: Quantity
     place: Unit
 
 
-@dataclass(frozen=True, slots=True)
-class ZeroToTrade:
+class ZeroToTrade(Struct, frozen=True):
     """A zero stands in the place to trade from: where can one be got?"""
 
     top: Quantity
     place: Unit
 
 
-@dataclass(frozen=True, slots=True)
-class InThisColumn:
+class InThisColumn(Struct, frozen=True):
     """One column with blocks: what is there, what goes, and what is left?"""
 
     problem: Expression
     place: Unit
 
 
-@dataclass(frozen=True, slots=True)
-class OneAndTenMore:
+class OneAndTenMore(Struct, frozen=True):
     """One of a place was there and ten more came: how many are there?"""
 
     place: Unit
 
 
-@dataclass(frozen=True, slots=True)
-class WhereDidItGo:
+class WhereDidItGo(Struct, frozen=True):
     """One of a place was crossed off: where did it go?"""
 
     place: Unit
 
 
-@dataclass(frozen=True, slots=True)
-class NothingBelow:
+class NothingBelow(Struct, frozen=True):
     """Nothing stands below a place of the top number: how many are to be taken there?"""
 
     top: Quantity
     place: Unit
 
 
-@dataclass(frozen=True, slots=True)
-class AnyToTake:
+class AnyToTake(Struct, frozen=True):
     """What is each digit of the bottom number worth, and is there any of a place to take?"""
 
     second: Quantity
     place: Unit
 
 
-@dataclass(frozen=True, slots=True)
-class FrontDigit:
+class FrontDigit(Struct, frozen=True):
     """Where is the one at the front of the top number, in what was written?"""
 
     top: Quantity
@@ -86,16 +76,14 @@ class FrontDigit:
     wrote: Quantity
 
 
-@dataclass(frozen=True, slots=True)
-class TradedFor:
+class TradedFor(Struct, frozen=True):
     """One of the large place is traded: how many of the small one are got?"""
 
     large: Unit
     small: Unit
 
 
-@dataclass(frozen=True, slots=True)
-class LeftAfterTrade:
+class LeftAfterTrade(Struct, frozen=True):
     """One of a place of the top number is traded: how many of that place are left?"""
 
     top: Quantity

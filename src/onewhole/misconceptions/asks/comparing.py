@@ -1,13 +1,12 @@
 """Questions about which of two numbers is more: mixed numbers, decimals, whole numbers."""
 
-from dataclasses import dataclass
+from msgspec import Struct
 
 from onewhole.number.quantity import Quantity
 from onewhole.number.unit import Unit
 
 
-@dataclass(frozen=True, slots=True)
-class SameWholes:
+class SameWholes(Struct, frozen=True):
     """Both numbers have as many wholes: what more is in each?"""
 
     first: Quantity
@@ -16,16 +15,14 @@ class SameWholes:
     large: Unit
 
 
-@dataclass(frozen=True, slots=True)
-class BetweenWholes:
+class BetweenWholes(Struct, frozen=True):
     """Between which two whole numbers does each number lie?"""
 
     first: Quantity
     second: Quantity
 
 
-@dataclass(frozen=True, slots=True)
-class WholesFrom:
+class WholesFrom(Struct, frozen=True):
     """How many pieces make one whole, and how many wholes can be made of a fraction?"""
 
     fraction: Quantity
@@ -33,8 +30,7 @@ class WholesFrom:
     large: Unit
 
 
-@dataclass(frozen=True, slots=True)
-class HowManyIn:
+class HowManyIn(Struct, frozen=True):
     """How many of a place are there in each number, none of it traded?"""
 
     first: Quantity
@@ -42,8 +38,7 @@ class HowManyIn:
     place: Unit
 
 
-@dataclass(frozen=True, slots=True)
-class AllInOnePlace:
+class AllInOnePlace(Struct, frozen=True):
     """Each number said as a count of one place: how many is it?"""
 
     first: Quantity
@@ -51,8 +46,7 @@ class AllInOnePlace:
     place: Unit
 
 
-@dataclass(frozen=True, slots=True)
-class AnythingAfter:
+class AnythingAfter(Struct, frozen=True):
     """Is there anything after a place in one of both numbers?"""
 
     first: Quantity
@@ -60,8 +54,7 @@ class AnythingAfter:
     place: Unit
 
 
-@dataclass(frozen=True, slots=True)
-class SignReadAloud:
+class SignReadAloud(Struct, frozen=True):
     """A comparison read aloud with the sign that was written: which is said to be more?"""
 
     first: Quantity

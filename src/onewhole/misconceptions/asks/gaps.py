@@ -1,36 +1,32 @@
 """Questions about a number that is missing in an equation."""
 
-from dataclasses import dataclass
+from msgspec import Struct
 
 from onewhole.number.quantity import Quantity
 
 
-@dataclass(frozen=True, slots=True)
-class ComesTo:
+class ComesTo(Struct, frozen=True):
     """Read aloud with the answer in the gap: does it come to ``total``?"""
 
     wrote: Quantity
     total: Quantity
 
 
-@dataclass(frozen=True, slots=True)
-class HadBeforeGiving:
+class HadBeforeGiving(Struct, frozen=True):
     """Some were there, ``gone`` were given away and ``left`` are left: were there more or less than those?"""
 
     gone: Quantity
     left: Quantity
 
 
-@dataclass(frozen=True, slots=True)
-class CanBeTaken:
+class CanBeTaken(Struct, frozen=True):
     """Can the answer be taken away from the first number?"""
 
     wrote: Quantity
     first: Quantity
 
 
-@dataclass(frozen=True, slots=True)
-class WhatEachSideMakes:
+class WhatEachSideMakes(Struct, frozen=True):
     """What does each side make, the answer standing in the gap?"""
 
     first: Quantity
@@ -39,23 +35,20 @@ class WhatEachSideMakes:
     beside: Quantity
 
 
-@dataclass(frozen=True, slots=True)
-class AreSidesEqual:
+class AreSidesEqual(Struct, frozen=True):
     """Are both sides the same with the answer in the gap?"""
 
     wrote: Quantity
     beside: Quantity
 
 
-@dataclass(frozen=True, slots=True)
-class UsedWhere:
+class UsedWhere(Struct, frozen=True):
     """Where in the answer is this number used?"""
 
     number: Quantity
 
 
-@dataclass(frozen=True, slots=True)
-class SaysToDo:
+class SaysToDo(Struct, frozen=True):
     """What does the sign before this number say to do?"""
 
     number: Quantity

@@ -1,40 +1,35 @@
 """Questions about factors and multiples."""
 
-from dataclasses import dataclass
+from msgspec import Struct
 
 
-@dataclass(frozen=True, slots=True)
-class GoesInto:
+class GoesInto(Struct, frozen=True):
     """Does ``first`` times something make ``number``?"""
 
     first: int
     number: int
 
 
-@dataclass(frozen=True, slots=True)
-class PairedWith:
+class PairedWith(Struct, frozen=True):
     """What does ``first`` go with to make ``number``, and is that a factor too?"""
 
     first: int
     number: int
 
 
-@dataclass(frozen=True, slots=True)
-class CountedOnce:
+class CountedOnce(Struct, frozen=True):
     """Counting by ``number``, what is said first?"""
 
     number: int
 
 
-@dataclass(frozen=True, slots=True)
-class HowManyFactors:
+class HowManyFactors(Struct, frozen=True):
     """Which are all the factors of ``number``, and how many are there?"""
 
     number: int
 
 
-@dataclass(frozen=True, slots=True)
-class CountedTo:
+class CountedTo(Struct, frozen=True):
     """Counting by ``step``, is ``number`` said?"""
 
     step: int

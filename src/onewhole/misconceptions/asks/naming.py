@@ -1,21 +1,19 @@
 """Questions about a number that is written another way."""
 
-from dataclasses import dataclass
+from msgspec import Struct
 
 from onewhole.number.quantity import Quantity
 from onewhole.number.unit import Unit
 
 
-@dataclass(frozen=True, slots=True)
-class PiecesBefore:
+class PiecesBefore(Struct, frozen=True):
     """What were the pieces called before, and did they change size?"""
 
     fraction: Quantity
     wrote: Quantity
 
 
-@dataclass(frozen=True, slots=True)
-class BackToPieces:
+class BackToPieces(Struct, frozen=True):
     """So many wholes are how many pieces, and how many were there?"""
 
     fraction: Quantity
@@ -24,22 +22,19 @@ class BackToPieces:
     small: Unit
 
 
-@dataclass(frozen=True, slots=True)
-class StillGoesInto:
+class StillGoesInto(Struct, frozen=True):
     """Is there a number that still goes into top and bottom?"""
 
     wrote: Quantity
 
 
-@dataclass(frozen=True, slots=True)
-class LastDigitCalled:
+class LastDigitCalled(Struct, frozen=True):
     """What is the last digit of a decimal called?"""
 
     number: Quantity
 
 
-@dataclass(frozen=True, slots=True)
-class PartOfLarger:
+class PartOfLarger(Struct, frozen=True):
     """What part of one of the larger unit are so many of the smaller one?"""
 
     large: Unit
@@ -47,8 +42,7 @@ class PartOfLarger:
     count: int
 
 
-@dataclass(frozen=True, slots=True)
-class MadeOf:
+class MadeOf(Struct, frozen=True):
     """So many of the larger unit are made: of how many of the smaller one, and how many were there?"""
 
     number: Quantity
@@ -57,8 +51,7 @@ class MadeOf:
     small: Unit
 
 
-@dataclass(frozen=True, slots=True)
-class StillMore:
+class StillMore(Struct, frozen=True):
     """Which is more, what was written or one of the numbers?"""
 
     wrote: Quantity

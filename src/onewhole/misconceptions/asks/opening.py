@@ -1,13 +1,12 @@
 """Questions about a larger unit that is opened: where it went, and what came of it."""
 
-from dataclasses import dataclass
+from msgspec import Struct
 
 from onewhole.number.quantity import Quantity
 from onewhole.number.unit import Unit
 
 
-@dataclass(frozen=True, slots=True)
-class EnoughToTake:
+class EnoughToTake(Struct, frozen=True):
     """Are there enough of the small unit in ``start`` to take ``need`` of it away?"""
 
     start: Quantity
@@ -15,16 +14,14 @@ class EnoughToTake:
     need: int
 
 
-@dataclass(frozen=True, slots=True)
-class NoneThere:
+class NoneThere(Struct, frozen=True):
     """Is there any of the small unit in ``start``, and what must come first?"""
 
     start: Quantity
     small: Unit
 
 
-@dataclass(frozen=True, slots=True)
-class NotOpened:
+class NotOpened(Struct, frozen=True):
     """One of the large unit of ``start`` is opened: how many are left that are not?"""
 
     start: Quantity
@@ -32,32 +29,28 @@ class NotOpened:
     small: Unit
 
 
-@dataclass(frozen=True, slots=True)
-class CrossedOff:
+class CrossedOff(Struct, frozen=True):
     """One of the large unit was crossed off: where did it go?"""
 
     large: Unit
     small: Unit
 
 
-@dataclass(frozen=True, slots=True)
-class HowManyMake:
+class HowManyMake(Struct, frozen=True):
     """How many of the small unit make one of the large one?"""
 
     large: Unit
     small: Unit
 
 
-@dataclass(frozen=True, slots=True)
-class OneBesideOne:
+class OneBesideOne(Struct, frozen=True):
     """Is one of the large unit the same amount as one of the small one?"""
 
     large: Unit
     small: Unit
 
 
-@dataclass(frozen=True, slots=True)
-class HadBefore:
+class HadBefore(Struct, frozen=True):
     """There were ``have`` of the small unit before: where are they now?"""
 
     large: Unit
@@ -65,24 +58,21 @@ class HadBefore:
     have: int
 
 
-@dataclass(frozen=True, slots=True)
-class HowManyOpened:
+class HowManyOpened(Struct, frozen=True):
     """How many of the large unit of ``start`` were opened, and how many were not?"""
 
     start: Quantity
     large: Unit
 
 
-@dataclass(frozen=True, slots=True)
-class WhichIsShown:
+class WhichIsShown(Struct, frozen=True):
     """Which of the two numbers is there, and which only tells how much to take?"""
 
     first: Quantity
     second: Quantity
 
 
-@dataclass(frozen=True, slots=True)
-class EnoughAlready:
+class EnoughAlready(Struct, frozen=True):
     """``have`` are there and ``need`` are to be taken: are there enough already?"""
 
     small: Unit
@@ -90,16 +80,14 @@ class EnoughAlready:
     need: int
 
 
-@dataclass(frozen=True, slots=True)
-class HowManyMore:
+class HowManyMore(Struct, frozen=True):
     """``have`` were taken: how many must go, and how many more?"""
 
     small: Unit
     have: int
 
 
-@dataclass(frozen=True, slots=True)
-class OnesAfterTrading:
+class OnesAfterTrading(Struct, frozen=True):
     """One was traded for the small unit: are there still as many ones, or dollars?"""
 
     ones: int

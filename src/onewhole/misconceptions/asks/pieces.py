@@ -1,28 +1,25 @@
 """Questions about pieces: what they are called, how many there are, and how many make a whole."""
 
-from dataclasses import dataclass
+from msgspec import Struct
 
 from onewhole.number.quantity import Quantity
 from onewhole.number.unit import Unit
 
 
-@dataclass(frozen=True, slots=True)
-class BottomTells:
+class BottomTells(Struct, frozen=True):
     """What does the bottom number tell about the pieces, and does taking change it?"""
 
     bottom: int
 
 
-@dataclass(frozen=True, slots=True)
-class GotSmaller:
+class GotSmaller(Struct, frozen=True):
     """Pieces of another size were written: did the pieces get smaller?"""
 
     small: Unit
     written: Unit
 
 
-@dataclass(frozen=True, slots=True)
-class PiecesIn:
+class PiecesIn(Struct, frozen=True):
     """How many pieces are in one whole, in the wholes of a number, and in the number?"""
 
     number: Quantity
@@ -30,8 +27,7 @@ class PiecesIn:
     small: Unit
 
 
-@dataclass(frozen=True, slots=True)
-class WhichCountsWholes:
+class WhichCountsWholes(Struct, frozen=True):
     """How many pieces make one whole, and which number counts the wholes?"""
 
     large: Unit
@@ -39,15 +35,13 @@ class WhichCountsWholes:
     pieces: int
 
 
-@dataclass(frozen=True, slots=True)
-class CountAgain:
+class CountAgain(Struct, frozen=True):
     """How many of the unit are left, counted once more?"""
 
     unit: Unit
 
 
-@dataclass(frozen=True, slots=True)
-class CouldMakeOne:
+class CouldMakeOne(Struct, frozen=True):
     """The amount is right: could some of the pieces make one of the large unit?"""
 
     large: Unit
@@ -55,8 +49,7 @@ class CouldMakeOne:
     pieces: int
 
 
-@dataclass(frozen=True, slots=True)
-class HowManyWholes:
+class HowManyWholes(Struct, frozen=True):
     """The amount is right: how many of the large unit could be made of the pieces?"""
 
     large: Unit
@@ -64,15 +57,13 @@ class HowManyWholes:
     pieces: int
 
 
-@dataclass(frozen=True, slots=True)
-class SideBySide:
+class SideBySide(Struct, frozen=True):
     """One piece and one more: how many are there, and what is each called?"""
 
     small: Unit
 
 
-@dataclass(frozen=True, slots=True)
-class WhereIsTheWhole:
+class WhereIsTheWhole(Struct, frozen=True):
     """One whole was made from the pieces: where is it in what was written?"""
 
     large: Unit
@@ -81,8 +72,7 @@ class WhereIsTheWhole:
     wrote: Quantity
 
 
-@dataclass(frozen=True, slots=True)
-class StillLoose:
+class StillLoose(Struct, frozen=True):
     """One whole is made from the pieces: how many are still loose?"""
 
     large: Unit
@@ -90,8 +80,7 @@ class StillLoose:
     pieces: int
 
 
-@dataclass(frozen=True, slots=True)
-class PushedTogether:
+class PushedTogether(Struct, frozen=True):
     """Two numbers are pushed together: how many of each of the units are there?"""
 
     first: Quantity
@@ -99,24 +88,21 @@ class PushedTogether:
     units: tuple[Unit, ...]
 
 
-@dataclass(frozen=True, slots=True)
-class SetAsideBefore:
+class SetAsideBefore(Struct, frozen=True):
     """``have`` pieces were set aside: do they still belong to the first number?"""
 
     small: Unit
     have: int
 
 
-@dataclass(frozen=True, slots=True)
-class CutIntoSmaller:
+class CutIntoSmaller(Struct, frozen=True):
     """A number is cut into smaller pieces: how many of them is it?"""
 
     number: Quantity
     small: Unit
 
 
-@dataclass(frozen=True, slots=True)
-class TenthsInAll:
+class TenthsInAll(Struct, frozen=True):
     """How many tenths are there in all, and how many make one of the unit before the point?"""
 
     tenth: Unit

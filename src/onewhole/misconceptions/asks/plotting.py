@@ -1,54 +1,46 @@
 """Questions about a line plot."""
 
-from dataclasses import dataclass
+from msgspec import Struct
 
 from onewhole.number.quantity import Quantity
 
 
-@dataclass(frozen=True, slots=True)
-class MarkAbove:
+class MarkAbove(Struct, frozen=True):
     """What does each mark above ``value`` stand for?"""
 
     value: Quantity
 
 
-@dataclass(frozen=True, slots=True)
-class MarkStandsFor:
+class MarkStandsFor(Struct, frozen=True):
     """What does one mark stand for, and how many marks are there?"""
 
 
-@dataclass(frozen=True, slots=True)
-class BelowFirstTick:
+class BelowFirstTick(Struct, frozen=True):
     """What is written below the first tick?"""
 
 
-@dataclass(frozen=True, slots=True)
-class HowManyOrMuch:
+class HowManyOrMuch(Struct, frozen=True):
     """Is it asked how many there are, or how much they come to?"""
 
 
-@dataclass(frozen=True, slots=True)
-class CountOfWhat:
+class CountOfWhat(Struct, frozen=True):
     """Of what are there ``count``, and what is written below that stack?"""
 
     count: int
 
 
-@dataclass(frozen=True, slots=True)
-class EndsOfPlot:
+class EndsOfPlot(Struct, frozen=True):
     """Which is the greatest measurement on the plot, and which the least?"""
 
 
-@dataclass(frozen=True, slots=True)
-class PointAtEach:
+class PointAtEach(Struct, frozen=True):
     """How many are on one side of ``value``: ``more`` than it, or less?"""
 
     value: Quantity
     more: bool
 
 
-@dataclass(frozen=True, slots=True)
-class ValueItself:
+class ValueItself(Struct, frozen=True):
     """Is one of exactly ``value`` ``more`` than that, or less?"""
 
     value: Quantity

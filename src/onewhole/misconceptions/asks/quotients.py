@@ -1,13 +1,12 @@
 """Questions about quotients: whether the groups make the number again, and where what is left went."""
 
-from dataclasses import dataclass
+from msgspec import Struct
 
 from onewhole.number.quantity import Quantity
 from onewhole.statements.expression import Expression
 
 
-@dataclass(frozen=True, slots=True)
-class GroupsMakeAgain:
+class GroupsMakeAgain(Struct, frozen=True):
     """So many groups of what was written: how much is that, and is it near the number?"""
 
     by: Quantity
@@ -15,8 +14,7 @@ class GroupsMakeAgain:
     number: Quantity
 
 
-@dataclass(frozen=True, slots=True)
-class AllUsedUp:
+class AllUsedUp(Struct, frozen=True):
     """So many groups of the divisor: how many are used up, and is that all?"""
 
     quotient: Quantity
@@ -24,106 +22,92 @@ class AllUsedUp:
     number: Quantity
 
 
-@dataclass(frozen=True, slots=True)
-class LeftAmongHowMany:
+class LeftAmongHowMany(Struct, frozen=True):
     """What is left is shared among how many, and is that the same as tenths?"""
 
     left: Quantity
 
 
-@dataclass(frozen=True, slots=True)
-class FirstBlocks:
+class FirstBlocks(Struct, frozen=True):
     """Can each get one of the first blocks of a number, and what are they changed into if not?"""
 
     by: Quantity
     number: Quantity
 
 
-@dataclass(frozen=True, slots=True)
-class WhereTheRestWent:
+class WhereTheRestWent(Struct, frozen=True):
     """When the first unit was shared out, was something left, and where did it go?"""
 
     number: Quantity
 
 
-@dataclass(frozen=True, slots=True)
-class OneMoreGroup:
+class OneMoreGroup(Struct, frozen=True):
     """Can one more group be made of what is left?"""
 
     left: Quantity
     by: Quantity
 
 
-@dataclass(frozen=True, slots=True)
-class LargerThanAll:
+class LargerThanAll(Struct, frozen=True):
     """Is what was written larger than the number that was shared, and can it be?"""
 
     number: Quantity
     wrote: Quantity
 
 
-@dataclass(frozen=True, slots=True)
-class DigitNotUsed:
+class DigitNotUsed(Struct, frozen=True):
     """Which digit of a number is not used yet?"""
 
     number: Quantity
 
 
-@dataclass(frozen=True, slots=True)
-class TensOfAll:
+class TensOfAll(Struct, frozen=True):
     """How many tens has a number once its hundreds are changed into tens?"""
 
     number: Quantity
 
 
-@dataclass(frozen=True, slots=True)
-class HowBigIsAGroup:
+class HowBigIsAGroup(Struct, frozen=True):
     """Which of two fractions tells how big each group is?"""
 
     problem: Expression
 
 
-@dataclass(frozen=True, slots=True)
-class HowManyFit:
+class HowManyFit(Struct, frozen=True):
     """How many of the second fit in the first: more than one?"""
 
     number: Quantity
     by: Quantity
 
 
-@dataclass(frozen=True, slots=True)
-class WhichIsShared:
+class WhichIsShared(Struct, frozen=True):
     """Which of two numbers is shared out?"""
 
     problem: Expression
 
 
-@dataclass(frozen=True, slots=True)
-class PiecesInAll:
+class PiecesInAll(Struct, frozen=True):
     """How many pieces of a size are in one whole, and in so many wholes?"""
 
     piece: Quantity
     wholes: Quantity
 
 
-@dataclass(frozen=True, slots=True)
-class MoreOrLessThanAll:
+class MoreOrLessThanAll(Struct, frozen=True):
     """A number is shared among so many: does each get more or less than the number?"""
 
     number: Quantity
     by: Quantity
 
 
-@dataclass(frozen=True, slots=True)
-class MoreOrLessThanOne:
+class MoreOrLessThanOne(Struct, frozen=True):
     """So many wholes for more shares: does each get more or less than one?"""
 
     number: Quantity
     by: Quantity
 
 
-@dataclass(frozen=True, slots=True)
-class WhoGetsThePieces:
+class WhoGetsThePieces(Struct, frozen=True):
     """The wholes are shared out: who gets the small pieces?"""
 
     pieces: Quantity

@@ -1,21 +1,19 @@
 """Questions about a number that is rounded."""
 
-from dataclasses import dataclass
+from msgspec import Struct
 
 from onewhole.number.quantity import Quantity
 from onewhole.number.unit import Unit
 
 
-@dataclass(frozen=True, slots=True)
-class BetweenWhich:
+class BetweenWhich(Struct, frozen=True):
     """Between which two of a unit does the number lie, and which is nearer?"""
 
     number: Quantity
     unit: Unit
 
 
-@dataclass(frozen=True, slots=True)
-class HowFarFromEach:
+class HowFarFromEach(Struct, frozen=True):
     """How far is the number itself from each of its neighbors?"""
 
     number: Quantity
@@ -23,40 +21,35 @@ class HowFarFromEach:
     high: Quantity
 
 
-@dataclass(frozen=True, slots=True)
-class DigitInPlace:
+class DigitInPlace(Struct, frozen=True):
     """Which digit of the number stands in the place that is rounded to?"""
 
     number: Quantity
     unit: Unit
 
 
-@dataclass(frozen=True, slots=True)
-class OneYouCountBy:
+class OneYouCountBy(Struct, frozen=True):
     """Is what was written one of the numbers you say when you count by a unit?"""
 
     wrote: Quantity
     unit: Unit
 
 
-@dataclass(frozen=True, slots=True)
-class DigitBeside:
+class DigitBeside(Struct, frozen=True):
     """Which digit stands just to the right of the place that is rounded to?"""
 
     number: Quantity
     unit: Unit
 
 
-@dataclass(frozen=True, slots=True)
-class NearTheNumber:
+class NearTheNumber(Struct, frozen=True):
     """Is what was written near the number?"""
 
     wrote: Quantity
     number: Quantity
 
 
-@dataclass(frozen=True, slots=True)
-class NearerThanThat:
+class NearerThanThat(Struct, frozen=True):
     """Is there a number of the unit that is nearer than what was written?"""
 
     number: Quantity

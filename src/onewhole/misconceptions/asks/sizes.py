@@ -1,46 +1,41 @@
 """Questions that compare: two numbers, two kinds of pieces, a fraction and a decimal."""
 
-from dataclasses import dataclass
+from msgspec import Struct
 
 from onewhole.number.impossible import Impossible
 from onewhole.number.quantity import Quantity
 from onewhole.number.unit import Unit
 
 
-@dataclass(frozen=True, slots=True)
-class SameAmount:
+class SameAmount(Struct, frozen=True):
     """Are the two numbers the same amount, shown with strips?"""
 
     first: Quantity
     second: Quantity | Impossible
 
 
-@dataclass(frozen=True, slots=True)
-class CountTogether:
+class CountTogether(Struct, frozen=True):
     """One piece of each kind side by side: can they be counted as the same kind?"""
 
     first: Unit
     second: Unit
 
 
-@dataclass(frozen=True, slots=True)
-class WhichPieces:
+class WhichPieces(Struct, frozen=True):
     """Which pieces are bigger?"""
 
     first: Unit
     second: Unit
 
 
-@dataclass(frozen=True, slots=True)
-class OneSize:
+class OneSize(Struct, frozen=True):
     """Are both kinds of pieces the same size?"""
 
     first: Unit
     second: Unit
 
 
-@dataclass(frozen=True, slots=True)
-class EnoughOfThem:
+class EnoughOfThem(Struct, frozen=True):
     """The bigger pieces: are there enough of them?"""
 
     bigger: Unit
@@ -48,48 +43,42 @@ class EnoughOfThem:
     second: Quantity
 
 
-@dataclass(frozen=True, slots=True)
-class HowMuchMissing:
+class HowMuchMissing(Struct, frozen=True):
     """How much is missing from each to one whole, and which is closer?"""
 
     first: Quantity
     second: Quantity
 
 
-@dataclass(frozen=True, slots=True)
-class WhichIsLonger:
+class WhichIsLonger(Struct, frozen=True):
     """Both shaded on strips of one length: which shaded part is longer?"""
 
     first: Quantity
     second: Quantity
 
 
-@dataclass(frozen=True, slots=True)
-class WhichIsFurther:
+class WhichIsFurther(Struct, frozen=True):
     """Both on one number line: which is further along?"""
 
     first: Quantity
     second: Quantity
 
 
-@dataclass(frozen=True, slots=True)
-class LastDigits:
+class LastDigits(Struct, frozen=True):
     """What is the last digit of each worth, and which digits belong under one another?"""
 
     first: Quantity
     second: Quantity
 
 
-@dataclass(frozen=True, slots=True)
-class BelowOneWhole:
+class BelowOneWhole(Struct, frozen=True):
     """Is the fraction more or less than one whole, and is the decimal that was written?"""
 
     fraction: Quantity
     wrote: Quantity
 
 
-@dataclass(frozen=True, slots=True)
-class FirstPlace:
+class FirstPlace(Struct, frozen=True):
     """What is the first place after the point worth, and is the fraction made of such pieces?"""
 
     fraction: Quantity

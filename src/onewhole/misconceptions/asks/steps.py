@@ -1,26 +1,23 @@
 """Questions about problems of several steps."""
 
-from dataclasses import dataclass
+from msgspec import Struct
 
 from onewhole.statements.expression import Expression
 
 
-@dataclass(frozen=True, slots=True)
-class WhichFirst:
+class WhichFirst(Struct, frozen=True):
     """Which sign of this is worked first, and why?"""
 
     asked: Expression
 
 
-@dataclass(frozen=True, slots=True)
-class WhatBracketsSay:
+class WhatBracketsSay(Struct, frozen=True):
     """What do the brackets say to do first?"""
 
     asked: Expression
 
 
-@dataclass(frozen=True, slots=True)
-class WhatIsLeftToDo:
+class WhatIsLeftToDo(Struct, frozen=True):
     """This part is worked; what of the whole is still to be done?"""
 
     part: Expression

@@ -1,48 +1,42 @@
 """Questions about a story, and what to do with its numbers."""
 
-from dataclasses import dataclass
+from msgspec import Struct
 
 from onewhole.number.quantity import Quantity
 
 
-@dataclass(frozen=True, slots=True)
-class TellWithoutNumbers:
+class TellWithoutNumbers(Struct, frozen=True):
     """What happens in the story, told without its numbers?"""
 
     first: Quantity
     second: Quantity
 
 
-@dataclass(frozen=True, slots=True)
-class WhichAreNeeded:
+class WhichAreNeeded(Struct, frozen=True):
     """What does the question ask, and which numbers does it need?"""
 
     wrote: Quantity
 
 
-@dataclass(frozen=True, slots=True)
-class WhoseIsLarger:
+class WhoseIsLarger(Struct, frozen=True):
     """Two things are compared, drawn as bars: whose is given, and is the other one longer?"""
 
     given: Quantity
 
 
-@dataclass(frozen=True, slots=True)
-class SharedAmongHowMany:
+class SharedAmongHowMany(Struct, frozen=True):
     """What is shared out here, and among how many?"""
 
     wrote: Quantity
 
 
-@dataclass(frozen=True, slots=True)
-class IsThatAsked:
+class IsThatAsked(Struct, frozen=True):
     """Read the question once more: is this number what it asks?"""
 
     wrote: Quantity
 
 
-@dataclass(frozen=True, slots=True)
-class PartOfHowMuch:
+class PartOfHowMuch(Struct, frozen=True):
     """A part of an amount: must it be more or less than the amount?"""
 
     part: Quantity

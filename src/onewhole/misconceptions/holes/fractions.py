@@ -1,6 +1,6 @@
 """Fractions with unlike denominators, renamed, compared or multiplied: what a question may name of them."""
 
-from dataclasses import dataclass
+from msgspec import Struct
 
 from onewhole.misconceptions.case import Case
 from onewhole.misconceptions.holes.parts import typed_pair
@@ -166,8 +166,7 @@ def after_renaming(case: Case) -> Quantity:
 # ---- a number is missing in n/d = ?/new or n/d = new/? ----
 
 
-@dataclass(frozen=True, slots=True)
-class Renamed:
+class Renamed(Struct, frozen=True):
     """The fraction that is given, and numerator and denominator of what it is said to equal."""
 
     known: Asked

@@ -1,6 +1,6 @@
 """Two numbers of wholes and pieces, or of a larger and a smaller unit: what a question may name of them."""
 
-from dataclasses import dataclass
+from msgspec import Struct
 
 from onewhole.misconceptions.case import Case
 from onewhole.misconceptions.pair import Pair, like_parts, pair_of, renamed_parts
@@ -23,8 +23,7 @@ from onewhole.statements.statement import (
 from onewhole.working.pair_state import PairState
 
 
-@dataclass(frozen=True, slots=True)
-class CaseParts:
+class CaseParts(Struct, frozen=True):
     """Both numbers on one ladder: ``first`` and ``second`` as they are shown, ``state`` with every rung.
 
     Unlike denominators are renamed. Where one number is asked about, it is both.

@@ -1,42 +1,37 @@
 """Thoughts about subtraction in columns."""
 
-from dataclasses import dataclass
+from msgspec import Struct
 
 from onewhole.number.unit import Unit
 
 
-@dataclass(frozen=True, slots=True)
-class TenUnseen:
+class TenUnseen(Struct, frozen=True):
     """Ten more are simply there; that one of the larger place was used may not be seen."""
 
     large: Unit
     small: Unit
 
 
-@dataclass(frozen=True, slots=True)
-class DigitComesDown:
+class DigitComesDown(Struct, frozen=True):
     """Only a zero stands above a digit, so the digit comes down."""
 
     digit: int
 
 
-@dataclass(frozen=True, slots=True)
-class SameDigits:
+class SameDigits(Struct, frozen=True):
     """Both digits are the same, so that digit is written."""
 
     digit: int
 
 
-@dataclass(frozen=True, slots=True)
-class TopDigitStays:
+class TopDigitStays(Struct, frozen=True):
     """``need`` cannot be taken from ``have``, so ``have`` stays."""
 
     have: int
     need: int
 
 
-@dataclass(frozen=True, slots=True)
-class StillTooFew:
+class StillTooFew(Struct, frozen=True):
     """One of the larger place was crossed off, and still ``need`` cannot be taken from ``have``."""
 
     large: Unit
@@ -44,24 +39,21 @@ class StillTooFew:
     need: int
 
 
-@dataclass(frozen=True, slots=True)
-class SmallOnesStay:
+class SmallOnesStay(Struct, frozen=True):
     """One of the larger place was crossed off; the smaller ones may look as if they stay."""
 
     large: Unit
     small: Unit
 
 
-@dataclass(frozen=True, slots=True)
-class JustEnough:
+class JustEnough(Struct, frozen=True):
     """As many are taken from the larger place as the smaller one is short."""
 
     large: Unit
     small: Unit
 
 
-@dataclass(frozen=True, slots=True)
-class MakesItTen:
+class MakesItTen(Struct, frozen=True):
     """``need`` cannot be taken from zero, so the zero is made ten."""
 
     need: int

@@ -1,29 +1,26 @@
 """Thoughts about a larger unit that is opened, or that is not."""
 
-from dataclasses import dataclass
+from msgspec import Struct
 
 from onewhole.number.quantity import Quantity
 from onewhole.number.unit import Unit
 
 
-@dataclass(frozen=True, slots=True)
-class TurnedAround:
+class TurnedAround(Struct, frozen=True):
     """``need`` cannot be taken from ``have``, so ``have`` is taken from ``need``."""
 
     have: int
     need: int
 
 
-@dataclass(frozen=True, slots=True)
-class LooksUnused:
+class LooksUnused(Struct, frozen=True):
     """One of the large unit was opened, and it may look as if nothing was used."""
 
     large: Unit
     small: Unit
 
 
-@dataclass(frozen=True, slots=True)
-class CrossedThenTurned:
+class CrossedThenTurned(Struct, frozen=True):
     """One of the large unit is crossed off out of habit, then ``have`` is taken from ``need``."""
 
     large: Unit
@@ -31,31 +28,27 @@ class CrossedThenTurned:
     need: int
 
 
-@dataclass(frozen=True, slots=True)
-class AlwaysTenMore:
+class AlwaysTenMore(Struct, frozen=True):
     """Regrouping one of the large unit gives ten more."""
 
     large: Unit
 
 
-@dataclass(frozen=True, slots=True)
-class HundredMore:
+class HundredMore(Struct, frozen=True):
     """One of the large unit is a hundred of the small one, as with money."""
 
     large: Unit
     small: Unit
 
 
-@dataclass(frozen=True, slots=True)
-class OneMovesOver:
+class OneMovesOver(Struct, frozen=True):
     """One moves over from the large unit to the small one."""
 
     large: Unit
     small: Unit
 
 
-@dataclass(frozen=True, slots=True)
-class InPlaceOf:
+class InPlaceOf(Struct, frozen=True):
     """One of the large unit is ``ratio`` of the small one, written in place of the ``have`` there."""
 
     large: Unit
@@ -64,16 +57,14 @@ class InPlaceOf:
     have: int
 
 
-@dataclass(frozen=True, slots=True)
-class CrossedTwice:
+class CrossedTwice(Struct, frozen=True):
     """One of the large unit is crossed off to get the small one, and once more when it is subtracted."""
 
     large: Unit
     small: Unit
 
 
-@dataclass(frozen=True, slots=True)
-class OneMustGo:
+class OneMustGo(Struct, frozen=True):
     """One of the large unit must go, from one number or the other."""
 
     large: Unit
@@ -81,52 +72,45 @@ class OneMustGo:
     second: Quantity
 
 
-@dataclass(frozen=True, slots=True)
-class PiecesDone:
+class PiecesDone(Struct, frozen=True):
     """The hard part with the small unit is done."""
 
     small: Unit
 
 
-@dataclass(frozen=True, slots=True)
-class AlwaysCrosses:
+class AlwaysCrosses(Struct, frozen=True):
     """One of the large unit is always crossed off first."""
 
     large: Unit
 
 
-@dataclass(frozen=True, slots=True)
-class AlwaysOpens:
+class AlwaysOpens(Struct, frozen=True):
     """One of the large unit is always opened first."""
 
     large: Unit
 
 
-@dataclass(frozen=True, slots=True)
-class AllGone:
+class AllGone(Struct, frozen=True):
     """``have`` are there and ``need`` must go, so nothing is left."""
 
     have: int
     need: int
 
 
-@dataclass(frozen=True, slots=True)
-class NothingAbove:
+class NothingAbove(Struct, frozen=True):
     """There is nothing above a part of the second number, so that comes down."""
 
     part: Quantity
 
 
-@dataclass(frozen=True, slots=True)
-class NothingAfterPoint:
+class NothingAfterPoint(Struct, frozen=True):
     """The first number has nothing after the point, so what the second one has comes down."""
 
     first: Quantity
     second: Quantity
 
 
-@dataclass(frozen=True, slots=True)
-class CompletesOne:
+class CompletesOne(Struct, frozen=True):
     """``part`` and ``rest`` make one of the large unit, so ``rest`` is left."""
 
     part: Quantity
@@ -134,16 +118,14 @@ class CompletesOne:
     large: Unit
 
 
-@dataclass(frozen=True, slots=True)
-class WholesStay:
+class WholesStay(Struct, frozen=True):
     """Only a fraction is taken, so the wholes may seem to stay."""
 
     second: Quantity
     first: Quantity
 
 
-@dataclass(frozen=True, slots=True)
-class OneUsed:
+class OneUsed(Struct, frozen=True):
     """The small unit was got, and that one of the ones, or dollars, was used may be forgotten."""
 
     one: Unit

@@ -1,27 +1,24 @@
 """Thoughts about wholes and pieces: what is done with each number that is seen."""
 
-from dataclasses import dataclass
+from msgspec import Struct
 
 from onewhole.number.quantity import Quantity
 from onewhole.number.unit import Unit
 
 
-@dataclass(frozen=True, slots=True)
-class WholesForgotten:
+class WholesForgotten(Struct, frozen=True):
     """The fractions are done, and that wholes were left may be forgotten."""
 
     large: Unit
 
 
-@dataclass(frozen=True, slots=True)
-class WholesComeDown:
+class WholesComeDown(Struct, frozen=True):
     """The fractions are subtracted, and the wholes come down."""
 
     wholes: int
 
 
-@dataclass(frozen=True, slots=True)
-class PutTogetherInstead:
+class PutTogetherInstead(Struct, frozen=True):
     """``need`` pieces cannot be taken from ``have``, so they are put together."""
 
     small: Unit
@@ -29,16 +26,14 @@ class PutTogetherInstead:
     need: int
 
 
-@dataclass(frozen=True, slots=True)
-class BottomsLookLike:
+class BottomsLookLike(Struct, frozen=True):
     """Two equal bottom numbers look like their sum."""
 
     bottom: int
     together: int
 
 
-@dataclass(frozen=True, slots=True)
-class TopStaysBottomsAdd:
+class TopStaysBottomsAdd(Struct, frozen=True):
     """Both have the same on top, so that stays; the bottoms are added."""
 
     top: int
@@ -46,16 +41,14 @@ class TopStaysBottomsAdd:
     together: int
 
 
-@dataclass(frozen=True, slots=True)
-class SameKind:
+class SameKind(Struct, frozen=True):
     """A whole number is written as so many pieces, to make both the same kind."""
 
     whole: Quantity
     pieces: Quantity
 
 
-@dataclass(frozen=True, slots=True)
-class AddedToOne:
+class AddedToOne(Struct, frozen=True):
     """Wholes and numerator are added: that many pieces."""
 
     wholes: int
@@ -64,24 +57,21 @@ class AddedToOne:
     small: Unit
 
 
-@dataclass(frozen=True, slots=True)
-class MultipliedTwo:
+class MultipliedTwo(Struct, frozen=True):
     """Wholes and numerator are multiplied."""
 
     wholes: int
     top: int
 
 
-@dataclass(frozen=True, slots=True)
-class TurnedAndDone:
+class TurnedAndDone(Struct, frozen=True):
     """The wholes are turned into pieces, and that may seem to be all."""
 
     large: Unit
     small: Unit
 
 
-@dataclass(frozen=True, slots=True)
-class SideBySideDigits:
+class SideBySideDigits(Struct, frozen=True):
     """Wholes and numerator side by side look like one number."""
 
     wholes: int
@@ -89,8 +79,7 @@ class SideBySideDigits:
     together: int
 
 
-@dataclass(frozen=True, slots=True)
-class WhichGoesWhere:
+class WhichGoesWhere(Struct, frozen=True):
     """So many wholes and so many pieces over were found: which number goes where?"""
 
     large: Unit
@@ -99,46 +88,40 @@ class WhichGoesWhere:
     over: int
 
 
-@dataclass(frozen=True, slots=True)
-class EasierWhole:
+class EasierWhole(Struct, frozen=True):
     """Taking a whole number is easier."""
 
     taken: Quantity
     second: Quantity
 
 
-@dataclass(frozen=True, slots=True)
-class TakesTheseToo:
+class TakesTheseToo(Struct, frozen=True):
     """It is a minus problem, so the pieces are taken as well."""
 
     small: Unit
     have: int
 
 
-@dataclass(frozen=True, slots=True)
-class Miscounted:
+class Miscounted(Struct, frozen=True):
     """One of the unit was counted too many or too few."""
 
     unit: Unit
 
 
-@dataclass(frozen=True, slots=True)
-class ThatIsTheAnswer:
+class ThatIsTheAnswer(Struct, frozen=True):
     """What was written is the answer."""
 
     wrote: Quantity
 
 
-@dataclass(frozen=True, slots=True)
-class NamedByCount:
+class NamedByCount(Struct, frozen=True):
     """There are so many pieces, so they are called by that number."""
 
     pieces: int
     named: Unit
 
 
-@dataclass(frozen=True, slots=True)
-class WholeLeftOut:
+class WholeLeftOut(Struct, frozen=True):
     """``ratio`` of the pieces make one whole, ``left`` are left, and the new whole is left out."""
 
     small: Unit
@@ -152,8 +135,7 @@ class WholeLeftOut:
         return self.pieces - self.ratio
 
 
-@dataclass(frozen=True, slots=True)
-class EnoughForOne:
+class EnoughForOne(Struct, frozen=True):
     """The pieces are enough for one whole, so there is one whole more."""
 
     small: Unit
@@ -161,16 +143,14 @@ class EnoughForOne:
     large: Unit
 
 
-@dataclass(frozen=True, slots=True)
-class CarriesTen:
+class CarriesTen(Struct, frozen=True):
     """So many pieces: the last digit is written and the first is carried."""
 
     small: Unit
     pieces: int
 
 
-@dataclass(frozen=True, slots=True)
-class WhichIsMultiplied:
+class WhichIsMultiplied(Struct, frozen=True):
     """The whole number goes with one of two numbers."""
 
     times: int
@@ -178,24 +158,21 @@ class WhichIsMultiplied:
     bottom: int
 
 
-@dataclass(frozen=True, slots=True)
-class AddedTimes:
+class AddedTimes(Struct, frozen=True):
     """The whole number and the numerator are added."""
 
     times: int
     top: int
 
 
-@dataclass(frozen=True, slots=True)
-class MultipliedWholes:
+class MultipliedWholes(Struct, frozen=True):
     """The wholes are multiplied, and that may seem to be all."""
 
     times: int
     wholes: int
 
 
-@dataclass(frozen=True, slots=True)
-class MultipliedFraction:
+class MultipliedFraction(Struct, frozen=True):
     """The fraction is multiplied, and the wholes may be left alone."""
 
     times: int

@@ -1,27 +1,24 @@
 """Thoughts about which is more, about the same amount in other pieces, and about the point."""
 
-from dataclasses import dataclass
+from msgspec import Struct
 
 from onewhole.number.quantity import Quantity
 from onewhole.number.unit import Unit
 
 
-@dataclass(frozen=True, slots=True)
-class BiggerBottom:
+class BiggerBottom(Struct, frozen=True):
     """Both need the same bottom, so the bigger one is taken."""
 
     bottom: int
 
 
-@dataclass(frozen=True, slots=True)
-class StartedWith:
+class StartedWith(Struct, frozen=True):
     """The first number has these pieces, so the answer has them too."""
 
     small: Unit
 
 
-@dataclass(frozen=True, slots=True)
-class SameStep:
+class SameStep(Struct, frozen=True):
     """From ``start`` to ``end`` something is added or taken, so as much is done to the other part."""
 
     start: int
@@ -30,8 +27,7 @@ class SameStep:
     becomes: int
 
 
-@dataclass(frozen=True, slots=True)
-class OneChanges:
+class OneChanges(Struct, frozen=True):
     """The top becomes another number, and the bottom may stay."""
 
     top: int
@@ -39,8 +35,7 @@ class OneChanges:
     bottom: int
 
 
-@dataclass(frozen=True, slots=True)
-class StillSoMany:
+class StillSoMany(Struct, frozen=True):
     """The pieces change into others, and there are still so many of them."""
 
     old: Unit
@@ -48,8 +43,7 @@ class StillSoMany:
     count: int
 
 
-@dataclass(frozen=True, slots=True)
-class EvensOut:
+class EvensOut(Struct, frozen=True):
     """One part gets smaller and the other larger: it may seem to even out."""
 
     top: int
@@ -58,63 +52,55 @@ class EvensOut:
     new_bottom: int
 
 
-@dataclass(frozen=True, slots=True)
-class CrossesOut:
+class CrossesOut(Struct, frozen=True):
     """The same digit stands in both, so it is crossed out."""
 
     digit: int
 
 
-@dataclass(frozen=True, slots=True)
-class BiggerNumber:
+class BiggerNumber(Struct, frozen=True):
     """The one number is more than the other."""
 
     more: int
     less: int
 
 
-@dataclass(frozen=True, slots=True)
-class MorePieces:
+class MorePieces(Struct, frozen=True):
     """So many pieces are more than so many."""
 
     more: int
     less: int
 
 
-@dataclass(frozen=True, slots=True)
-class BiggerPiecesWin:
+class BiggerPiecesWin(Struct, frozen=True):
     """The one kind of piece is bigger, so it wins."""
 
     bigger: Unit
     smaller: Unit
 
 
-@dataclass(frozen=True, slots=True)
-class SameGap:
+class SameGap(Struct, frozen=True):
     """Each has as many pieces missing, so they may look the same."""
 
     first: Quantity
     second: Quantity
 
 
-@dataclass(frozen=True, slots=True)
-class FewerMissing:
+class FewerMissing(Struct, frozen=True):
     """One has fewer pieces missing, so it is more."""
 
     more: Quantity
     less: Quantity
 
 
-@dataclass(frozen=True, slots=True)
-class BiggerDigits:
+class BiggerDigits(Struct, frozen=True):
     """The digits of the one look bigger than those of the other."""
 
     more: Quantity
     less: Quantity
 
 
-@dataclass(frozen=True, slots=True)
-class TwoSubtractions:
+class TwoSubtractions(Struct, frozen=True):
     """Before the point one subtraction, after it another."""
 
     first: int
@@ -123,24 +109,21 @@ class TwoSubtractions:
     after_second: int
 
 
-@dataclass(frozen=True, slots=True)
-class TwoAdditions:
+class TwoAdditions(Struct, frozen=True):
     """After the point two whole numbers are added."""
 
     first: int
     second: int
 
 
-@dataclass(frozen=True, slots=True)
-class MoreDigits:
+class MoreDigits(Struct, frozen=True):
     """A number with more digits after the point is more."""
 
     longer: Quantity
     shorter: Quantity
 
 
-@dataclass(frozen=True, slots=True)
-class SmallerPlaces:
+class SmallerPlaces(Struct, frozen=True):
     """The places of the longer number are smaller, so the number is."""
 
     small: Unit
@@ -148,23 +131,20 @@ class SmallerPlaces:
     longer: Quantity
 
 
-@dataclass(frozen=True, slots=True)
-class TopAfterPoint:
+class TopAfterPoint(Struct, frozen=True):
     """It is less than one, so the top number stands after the point."""
 
     top: int
 
 
-@dataclass(frozen=True, slots=True)
-class TurnedOver:
+class TurnedOver(Struct, frozen=True):
     """One fraction is turned over, ``fraction`` into ``turned``; then tops and bottoms are worked apart."""
 
     fraction: Quantity
     turned: Quantity
 
 
-@dataclass(frozen=True, slots=True)
-class BottomsCounted:
+class BottomsCounted(Struct, frozen=True):
     """Tops and bottoms are worked apart, and two bottoms together (``taken``: from one another) give one."""
 
     one: int

@@ -1,7 +1,9 @@
 """A strategy run with some steps replaced: most patterns are defined in this way."""
 
 from collections.abc import Callable, Mapping
-from dataclasses import dataclass, replace
+
+from msgspec import Struct
+from msgspec.structs import replace
 
 from onewhole.misconceptions.attempt import Attempt, Outcome, finished
 from onewhole.misconceptions.bend import Bend, BentTry
@@ -36,8 +38,7 @@ def no_other(_: PairState) -> tuple[Outcome, ...]:
 _AS_A_CHILD = {"unit_by_unit": unit_from_unit, "usual_form": as_it_comes}
 
 
-@dataclass(frozen=True, slots=True)
-class Bent:
+class Bent(Struct, frozen=True):
     """A strategy as it runs with some steps replaced, and which steps of the taught one those are."""
 
     runs: Strategy

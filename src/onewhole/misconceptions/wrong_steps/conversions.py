@@ -1,7 +1,8 @@
 """A measure written in another unit, or in two, by a wrong rule: 3 ft as 30 in, 26 in as 2 ft 6 in."""
 
 from collections.abc import Callable
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from onewhole.misconceptions.attempt import Attempt
 from onewhole.misconceptions.bend import Try
@@ -19,8 +20,7 @@ _TWO = 2
 _TENFOLD = frozenset({10, 100, 1000})
 
 
-@dataclass(frozen=True, slots=True)
-class Conversion:
+class Conversion(Struct, frozen=True):
     """A measure of one or two units that is to be written in one unit.
 
     ``large`` and ``small`` are the two units, ``ratio`` how many of the small one make a large one; ``count``
@@ -45,8 +45,7 @@ class Conversion:
         return self.small if self.down else self.large
 
 
-@dataclass(frozen=True, slots=True)
-class InTwoUnits:
+class InTwoUnits(Struct, frozen=True):
     """A count of a smaller unit that is written in a larger one and what is over: 26 in as 2 ft 2 in."""
 
     large: Unit

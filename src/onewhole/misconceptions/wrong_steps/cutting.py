@@ -1,7 +1,8 @@
 """A new numerator over a new denominator; the wholes are worked apart."""
 
 from collections.abc import Callable
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from onewhole.misconceptions.attempt import written, wrongly
 from onewhole.misconceptions.wrong_steps.regrouping import Act
@@ -11,8 +12,7 @@ from onewhole.statements.expression import Expression, Over, Times, minus, plus,
 from onewhole.working.pair_state import PairState
 
 
-@dataclass(frozen=True, slots=True)
-class Parts:
+class Parts(Struct, frozen=True):
     """The numerators and denominators of two mixed numbers.
 
     >>> of_two(Quantity(mixed(4), (3, 1)), Quantity(mixed(6), (1, 5)))

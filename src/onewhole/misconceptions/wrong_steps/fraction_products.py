@@ -1,8 +1,9 @@
 """Two fractions or mixed numbers that are multiplied by a wrong rule."""
 
 from collections.abc import Callable
-from dataclasses import dataclass
 from math import lcm
+
+from msgspec import Struct
 
 from onewhole.misconceptions.attempt import Attempt, finished, wrongly
 from onewhole.misconceptions.bend import Try
@@ -13,8 +14,7 @@ from onewhole.statements.statement import Question, Statement
 from onewhole.working.pair_state import PairState
 
 
-@dataclass(frozen=True, slots=True)
-class FactorParts:
+class FactorParts(Struct, frozen=True):
     """A fraction or mixed number: w n/d, w 0 where there are no wholes."""
 
     w: int

@@ -1,7 +1,8 @@
 """A number is missing in an equation, and the numbers that are there are worked without it."""
 
 from collections.abc import Callable
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from onewhole.misconceptions.attempt import Attempt
 from onewhole.misconceptions.bend import Try
@@ -12,8 +13,7 @@ from onewhole.statements.statement import MissingNumber, Statement
 from onewhole.working.line import Line
 
 
-@dataclass(frozen=True, slots=True)
-class KnownNumbers:
+class KnownNumbers(Struct, frozen=True):
     """The numbers of an equation with one number missing: ``rest`` side, and those beside the gap.
 
     ``beside`` is the first of those, ``more`` the others.

@@ -1,7 +1,8 @@
 """Comparisons that are decided by a part of the two numbers, or by how they are written."""
 
 from collections.abc import Callable
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from onewhole.misconceptions.attempt import Attempt
 from onewhole.misconceptions.bend import Try
@@ -21,8 +22,7 @@ _POINTED = frozenset({Style.DECIMAL, Style.PLACES})
 _MONEY_PLACES = 2
 
 
-@dataclass(frozen=True, slots=True)
-class _Two:
+class _Two(Struct, frozen=True):
     """A comparison of two numbers, its sign still asked for."""
 
     asked: Comparison

@@ -1,7 +1,8 @@
 """A whole number times a fraction or mixed number, with the whole number used on the wrong parts."""
 
 from collections.abc import Callable
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from onewhole.misconceptions.attempt import Attempt, finished, wrongly
 from onewhole.misconceptions.bend import Try
@@ -12,8 +13,7 @@ from onewhole.statements.statement import Question, Statement
 from onewhole.working.pair_state import PairState
 
 
-@dataclass(frozen=True, slots=True)
-class Product:
+class Product(Struct, frozen=True):
     """k times w n/d."""
 
     k: int

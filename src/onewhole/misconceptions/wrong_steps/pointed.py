@@ -1,7 +1,8 @@
 """Decimals: worked in two parts at the point, not lined up by places, or with the point misplaced."""
 
 from collections.abc import Callable
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from onewhole.misconceptions.attempt import Attempt, finished, written, wrongly
 from onewhole.misconceptions.bend import Try
@@ -24,8 +25,7 @@ _PLACES = (10, 100, 1000)
 _LONGEST = _PLACES[-1]
 
 
-@dataclass(frozen=True, slots=True)
-class Pointed:
+class Pointed(Struct, frozen=True):
     """A number as its digits stand: the whole part, and the digits after the point (none for a whole number).
 
     >>> taken_apart(pointed(7, "31"))

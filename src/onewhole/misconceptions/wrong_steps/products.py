@@ -4,7 +4,8 @@ The columns are rungs of a ladder of places, so ten is the ratio throughout.
 """
 
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from onewhole.misconceptions.attempt import Attempt, finished, wrongly
 from onewhole.misconceptions.bend import Try
@@ -17,8 +18,7 @@ from onewhole.working.pair_state import PairState
 _TWO = 2
 
 
-@dataclass(frozen=True, slots=True)
-class Factors:
+class Factors(Struct, frozen=True):
     """Two whole numbers that are multiplied: the one on top, and the multiplier of no more digits."""
 
     asked: Times

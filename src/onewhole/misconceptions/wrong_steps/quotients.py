@@ -1,7 +1,8 @@
 """Numbers that are divided by a wrong rule: digit by digit, with the remainder lost, or turned over."""
 
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from onewhole.misconceptions.attempt import Attempt, Outcome, finished, wrongly
 from onewhole.misconceptions.bend import Try
@@ -17,8 +18,7 @@ from onewhole.working.quotients.remainder_shared import both_shared
 _TWO = 2
 
 
-@dataclass(frozen=True, slots=True)
-class Divided:
+class Divided(Struct, frozen=True):
     """A number and what it is divided by."""
 
     asked: Quotient

@@ -1,7 +1,8 @@
 """Equal fractions said to be equal by a wrong rule: the number that is then put in the place of the ?."""
 
 from collections.abc import Callable
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from onewhole.misconceptions.attempt import Attempt
 from onewhole.misconceptions.bend import Try
@@ -13,8 +14,7 @@ from onewhole.statements.statement import MissingNumber, Statement
 from onewhole.working.line import Line
 
 
-@dataclass(frozen=True, slots=True)
-class Asked:
+class Asked(Struct, frozen=True):
     """n/d = ?/new or n/d = new/?: the known fraction, and the new number that is given."""
 
     top: int

@@ -1,8 +1,9 @@
 """A number rounded by a wrong rule. Every rule counts in the unit that is rounded to, or in places."""
 
 from collections.abc import Callable
-from dataclasses import replace
 from fractions import Fraction
+
+from msgspec.structs import replace
 
 from onewhole.misconceptions.attempt import Attempt
 from onewhole.misconceptions.bend import Try

@@ -1,8 +1,10 @@
 """Several steps: worked in another order than the usual one, without the brackets, or not to the end."""
 
 from collections.abc import Callable, Iterator
-from dataclasses import dataclass, replace
 from typing import assert_never
+
+from msgspec import Struct
+from msgspec.structs import replace
 
 from onewhole.errors import OnewholeError
 from onewhole.misconceptions.attempt import Attempt, BelowZeroError, Outcome
@@ -33,8 +35,7 @@ _FEWEST = 3
 Instead = Callable[[Expression], Expression | None]
 
 
-@dataclass(frozen=True, slots=True)
-class _Sign:
+class _Sign(Struct, frozen=True):
     """What is done with the number behind it, in the order in which they stand: + - x and divided by."""
 
     operation: type[Sum] | type[Times] | type[Quotient]

@@ -1,7 +1,9 @@
 """Stories in which another operation is chosen: by a word, for all numbers, the wrong way round."""
 
 from collections.abc import Callable
-from dataclasses import dataclass, replace
+
+from msgspec import Struct
+from msgspec.structs import replace
 
 from onewhole.misconceptions.attempt import Attempt
 from onewhole.misconceptions.in_story import InStory
@@ -28,8 +30,7 @@ from onewhole.working.quotients.remainder_shared import both_shared
 _TWO = 2
 
 
-@dataclass(frozen=True, slots=True)
-class ToldNumbers:
+class ToldNumbers(Struct, frozen=True):
     """The numbers that a story tells, in the order of its equation, and what is to be done with them.
 
     ``doing`` is None where there are several steps. ``asked`` is the first line of a working.

@@ -4,7 +4,8 @@ The columns are rungs of a ladder of places, so ten is the ratio throughout.
 """
 
 from collections.abc import Callable
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from onewhole.misconceptions.attempt import Attempt, finished, wrongly
 from onewhole.misconceptions.bend import Try
@@ -17,8 +18,7 @@ from onewhole.statements.statement import Statement
 from onewhole.working.pair_state import PairState
 
 
-@dataclass(frozen=True, slots=True)
-class SumColumns:
+class SumColumns(Struct, frozen=True):
     """Two numbers that are added, column by column, ones first; None where one has no digit (a blank)."""
 
     tops: tuple[int | None, ...]

@@ -1,13 +1,14 @@
 """Cells that stay together on a line, one after another, and lines filled with them."""
 
 from collections.abc import Iterable, Iterator
-from dataclasses import dataclass, replace
+
+from msgspec import Struct
+from msgspec.structs import replace
 
 from onewhole.notations.braille.cells import BLANK
 
 
-@dataclass(frozen=True, slots=True)
-class Chunk:
+class Chunk(Struct, frozen=True):
     """Cells that are not broken over a line; ``spaced`` where a blank parts them from those before.
 
     ``first`` are the cells instead where they begin a line: a number that follows a minus sign there has its

@@ -8,8 +8,9 @@ Tried against speech-rule-engine, which writes Nemeth from MathML (tests/agreeme
 """
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 from typing import assert_never
+
+from msgspec import Struct
 
 from onewhole.languages.english.tongue import ENGLISH
 from onewhole.languages.language import Language
@@ -62,8 +63,7 @@ _COMPARING = {
 _MONEY = {DOLLAR: "⠈⠎", CENT: "⠈⠉"}
 
 
-@dataclass(frozen=True, slots=True)
-class _Numeral:
+class _Numeral(Struct, frozen=True):
     """A number in cells: whether it begins with a digit, and whether it ends with an abbreviation."""
 
     cells: str

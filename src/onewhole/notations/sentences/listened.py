@@ -1,8 +1,9 @@
 """Sentences as they are listened for: plain words, and numbers that may have been said otherwise."""
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 from typing import assert_never
+
+from msgspec import Struct
 
 from onewhole.languages.language import Language
 from onewhole.languages.table import LANGUAGES
@@ -20,15 +21,13 @@ from onewhole.statements.writable import Writable
 _UNHEARD = '.,:;?!()"\N{LEFT DOUBLE QUOTATION MARK}\N{RIGHT DOUBLE QUOTATION MARK}'
 
 
-@dataclass(frozen=True, slots=True)
-class PlainWord:
+class PlainWord(Struct, frozen=True):
     """A word of the script that is no number, in small letters."""
 
     word: str
 
 
-@dataclass(frozen=True, slots=True)
-class NumberHeard:
+class NumberHeard(Struct, frozen=True):
     """A number of the script: its words in small letters, and how the board writes it."""
 
     words: tuple[str, ...]

@@ -7,10 +7,10 @@ counted and has not changed is not read again, and one that changed is counted a
 import hashlib
 import json
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import dataclass
 from pathlib import Path
 
 import polars as pl
+from msgspec import Struct
 
 from onewhole.errors import InputError
 from onewhole.presses.district.paper_files import COLUMNS
@@ -23,8 +23,7 @@ BYTES_AT_ONCE, FILES_AT_ONCE = 64_000_000, 2_000
 FORM = "1"
 
 
-@dataclass(frozen=True, slots=True)
-class Counting:
+class Counting(Struct, frozen=True):
     """Files to be counted together: by path, the digest of each; and where their counts go."""
 
     files: Mapping[str, str]

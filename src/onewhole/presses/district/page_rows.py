@@ -1,11 +1,11 @@
 """The different papers of one page as numbers: which answer to which problem, and what each answer says."""
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from pathlib import Path
 
 import numpy as np
 import polars as pl
+from msgspec import Struct
 from numpy.typing import NDArray
 
 from onewhole.marking.diagnosis.reply import Reply
@@ -16,8 +16,7 @@ from onewhole.mastery.right_wrong import MISSING, RIGHT, WRONG
 Codes = NDArray[np.uint16]
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class PageRows:
+class PageRows(Struct, frozen=True, eq=False):
     """The different papers of a page, sorted by their answers, and how many there are of each.
 
     ``answers[j]`` are the writings of a problem, sorted, ``seen[j]`` what each says; ``codes[i, j]`` is which

@@ -4,12 +4,12 @@ What the workers need lies in a folder of files; a part names a file and some of
 """
 
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass
 from functools import lru_cache
 from pathlib import Path
 
 import numpy as np
 import polars as pl
+from msgspec import Struct
 from numpy.typing import NDArray
 
 from onewhole.marking.district.page_asked import page_asked
@@ -42,8 +42,7 @@ PART = 65_536
 ENOUGH = 500
 
 
-@dataclass(frozen=True, slots=True)
-class PageToFind:
+class PageToFind(Struct, frozen=True):
     """A page by its place among all pages, its problems, and the folder of files for those who work."""
 
     page: int
@@ -51,8 +50,7 @@ class PageToFind:
     folder: Path
 
 
-@dataclass(frozen=True, slots=True)
-class PagePart:
+class PagePart(Struct, frozen=True):
     """Some rows of replies of a page, in files of a folder."""
 
     folder: str
@@ -61,8 +59,7 @@ class PagePart:
     last: int
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class PageFound:
+class PageFound(Struct, frozen=True, eq=False):
     """What was found on a page: the rows with their odds, skills where a model was fitted, and the learnt.
 
     ``sets`` and the two odds are by row of ``rows``; ``skills`` are rows by skills, the even odds; ``pupils``

@@ -1,13 +1,12 @@
 """What was found, written back for every pupil: a Parquet file beside each file of papers."""
 
-from dataclasses import dataclass
 from pathlib import Path
 
 import polars as pl
+from msgspec import Struct
 
 
-@dataclass(frozen=True, slots=True)
-class PupilsBack:
+class PupilsBack(Struct, frozen=True):
     """A file of papers, where what was found goes, and the files of the rows of each page."""
 
     papers: str

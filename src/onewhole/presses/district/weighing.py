@@ -7,12 +7,12 @@ them out, so that one machine and several give the same bytes.
 """
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 from itertools import pairwise
 from pathlib import Path
 from typing import Any
 
 import numpy as np
+from msgspec import Struct
 from numpy.typing import NDArray
 
 from onewhole.marking.diagnosis.chances import MILLION
@@ -29,8 +29,7 @@ TOGETHER = 4096
 DRAWN, ROUNDS, STILL = 20_000, 400, 1e-7
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Weights:
+class Weights(Struct, frozen=True, eq=False):
     """What a page's odds rest on: by problem and reply the chances, by way of working and hypothesis.
 
     ``chances[j][r, w, h]``; reply 0 is no answer. ``sets[h]`` is which set of patterns a hypothesis supposes,
@@ -43,8 +42,7 @@ class Weights:
     shares: Floats
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Odds:
+class Odds(Struct, frozen=True, eq=False):
     """By row: the likeliest set, its odds and those of no steady idea in millionths; and by hypothesis how
     many pupils have it, in all rows together.
     """

@@ -2,7 +2,6 @@
 
 from collections.abc import Iterator, Sequence
 from contextlib import contextmanager
-from dataclasses import dataclass
 from fractions import Fraction
 from importlib.util import find_spec
 from subprocess import Popen
@@ -10,6 +9,7 @@ from tempfile import TemporaryDirectory
 from typing import Final
 
 import msgspec
+from msgspec import Struct
 
 from onewhole.errors import OnewholeError
 from onewhole.notations.sentences.listened import Listened
@@ -41,8 +41,7 @@ class NotHeard(OnewholeError, RuntimeError):
     """A part could not be listened to: why, and what to do next."""
 
 
-@dataclass(frozen=True, slots=True)
-class HeardPart:
+class HeardPart(Struct, frozen=True):
     """What was heard of a part: its words, whether they follow its script, and its slips of the tongue."""
 
     words: tuple[HeardWord, ...]

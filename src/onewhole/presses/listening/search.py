@@ -5,12 +5,12 @@ word meets another, the best of all neighbors counts for its outer sounds.
 """
 
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
 from math import log
 from typing import Final
 
 import numpy as np
 import numpy.typing as npt
+from msgspec import Struct
 
 from onewhole.presses.listening.scores import UNIT, Costs, Floats, StateColumns
 from onewhole.presses.listening.sounds import PHONES, QUIET, STATES, SoundStates, SpokenEnglish
@@ -31,8 +31,7 @@ Ints = npt.NDArray[np.intp]
 Frames = npt.NDArray[np.int32]
 
 
-@dataclass(frozen=True, slots=True)
-class ArcOfGrammar:
+class ArcOfGrammar(Struct, frozen=True):
     """From one state of a grammar to another by a word ("" for none); its chance as a logarithm; its item."""
 
     start: int
@@ -42,8 +41,7 @@ class ArcOfGrammar:
     item: int
 
 
-@dataclass(frozen=True, slots=True)
-class _Way:
+class _Way(Struct, frozen=True):
     """An arc in one of its pronunciations."""
 
     arc: ArcOfGrammar

@@ -7,13 +7,13 @@ layout of `mdef` is that of `bin_mdef.h`, that of `transition_matrices` of `tmat
 
 import struct
 from collections.abc import Sequence
-from dataclasses import dataclass
 from functools import cached_property
 from pathlib import Path
 from typing import Final
 
 import numpy as np
 import numpy.typing as npt
+from msgspec import Struct
 
 from onewhole.languages.english.listening import SAID_AS
 
@@ -34,8 +34,7 @@ INSIDE, FIRST, LAST, ALONE = range(4)
 States = tuple[frozenset[int], frozenset[int], frozenset[int]]
 
 
-@dataclass(frozen=True, slots=True)
-class SoundStates:
+class SoundStates(Struct, frozen=True):
     """A sound in its place: for each of its states those that it may be, and the sound without its place."""
 
     sound: int

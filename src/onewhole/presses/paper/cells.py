@@ -1,10 +1,10 @@
 """The places for answers, cut out of a picture: every one of the same size, whatever the picture."""
 
-from dataclasses import dataclass
 from typing import Final
 
 import cv2
 import numpy as np
+from msgspec import Struct
 
 from onewhole.presses.paper.closer import FINE
 from onewhole.presses.paper.found_papers import Matrix
@@ -22,8 +22,7 @@ FRAME: Final = 0.7
 _LIGHT: Final = 31
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class CutCell:
+class CutCell(Struct, frozen=True, eq=False):
     """The place for the answer to a problem as a picture: 96 rows of 240, 0 black, about 245 white paper.
 
     ``finer`` is the same with twice as many rows and columns, for a closer look; only answers have it.

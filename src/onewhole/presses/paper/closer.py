@@ -1,10 +1,10 @@
 """A closer look at small writing: where a cell is written on, and that part from a finer picture of it."""
 
-from dataclasses import dataclass
 from typing import Final
 
 import cv2
 import numpy as np
+from msgspec import Struct
 from numpy.typing import NDArray
 
 Grey = NDArray[np.uint8]
@@ -31,8 +31,7 @@ _EDGE: Final = 4
 _LEAST: Final = 1.1
 
 
-@dataclass(frozen=True, slots=True)
-class CloserPart:
+class CloserPart(Struct, frozen=True):
     """The part of a cell that is written on: its left upper corner, and how many times it can be larger."""
 
     left: float

@@ -5,12 +5,12 @@ time: a picture can be made so that looking at it takes hours.
 """
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
 from itertools import chain
 from typing import Final
 
 import msgspec
 import numpy as np
+from msgspec import Struct
 
 from onewhole.findings.in_pictures import PagesLeft, PictureRefused, PictureUnread, Unread
 from onewhole.presses.limited import limited
@@ -31,8 +31,7 @@ _PROCESSES: Final = 3
 _LINE: Final = 200_000
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class GreyPage:
+class GreyPage(Struct, frozen=True, eq=False):
     """One page of a file in grey, what the teacher calls it, and the marks that it shows."""
 
     name: str
@@ -40,8 +39,7 @@ class GreyPage:
     marks: tuple[SeenMark, ...] = ()
 
 
-@dataclass(frozen=True, slots=True)
-class _Line:
+class _Line(Struct, frozen=True):
     """What the process says before a page, and at its end."""
 
     page: int = 0

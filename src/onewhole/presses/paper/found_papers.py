@@ -5,12 +5,12 @@ small and says roughly where the others of its page must be; the four of one pag
 """
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
 from itertools import combinations, islice, product
 from typing import Final
 
 import cv2
 import numpy as np
+from msgspec import Struct
 from numpy.typing import NDArray
 
 from onewhole.presses.paper.seen_marks import Points, SeenMark
@@ -34,8 +34,7 @@ MOST_TRIED: Final = 2000
 _MOST_COPIES, MOST_PAPERS = 40, 16
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class FoundPaper:
+class FoundPaper(Struct, frozen=True, eq=False):
     """A page in a picture. ``off`` is how far it is from lying flat, in millimetres."""
 
     key: int
@@ -45,8 +44,7 @@ class FoundPaper:
     off: float
 
 
-@dataclass(frozen=True, slots=True)
-class MarkedPage:
+class MarkedPage(Struct, frozen=True):
     """A page that is known, and the four marks that it has."""
 
     key: int

@@ -1,8 +1,9 @@
 """The text that the slots of the reading network tell, as a child would type it."""
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from typing import Final
+
+from msgspec import Struct
 
 #: What may stand behind a number (``$`` stands before it): nothing, a word that is no unit known here, a
 #: unit, or two units of a measure. The network's answer is a place in this list.
@@ -35,8 +36,7 @@ SLOTS: Final = 13
 NOTHING: Final = 10
 
 
-@dataclass(frozen=True, slots=True)
-class Slots:
+class Slots(Struct, frozen=True):
     """One way to read a cell: a minus or none, a digit or nothing in each slot, a unit."""
 
     minus: bool

@@ -4,11 +4,11 @@ Printed words and lines of the blank page are looked for near where four marks s
 found around a place tells how far it is moved there, and how it is turned and stretched.
 """
 
-from dataclasses import dataclass
 from typing import Final
 
 import cv2
 import numpy as np
+from msgspec import Struct
 from numpy.typing import NDArray
 
 from onewhole.presses.paper.found_papers import FoundPaper, Matrix, in_picture
@@ -34,8 +34,7 @@ _ROUNDS: Final = 4
 _DOUBT: Final = 0.4
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class LaidPage:
+class LaidPage(Struct, frozen=True, eq=False):
     """How a page lies: where pieces of print are (millimetres), how far each is moved, how like each is.
 
     ``share`` is how many of the pieces were found, ``sharp`` how sharply they are seen.

@@ -9,6 +9,7 @@ from threading import Lock
 from typing import Final
 
 import numpy as np
+from msgspec import Struct
 
 from onewhole.findings.in_pictures import (
     HalfPage,
@@ -51,16 +52,14 @@ _CODE_OFF: Final = 3.0
 _MOST_AT_ONCE: Final = 4
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class KnownPaper:
+class KnownPaper(Struct, frozen=True, eq=False):
     """A printed version that a page may be of: its map, and how its blank pages look (4 a millimetre)."""
 
     map: PageMap
     draw: Callable[[], Sequence[Grey]]
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class ReadPage:
+class ReadPage(Struct, frozen=True, eq=False):
     """A page in a picture: which printed version and page it is, whose, and the places for its answers.
 
     Where ``pupil`` is None nothing printed says whose it is: ``code`` is the place where a code is written,
@@ -77,8 +76,7 @@ class ReadPage:
     sharp: float
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class PagesRead:
+class PagesRead(Struct, frozen=True, eq=False):
     """The pages of all pictures, in the order of the files, and what was found beside them."""
 
     pages: tuple[ReadPage, ...]

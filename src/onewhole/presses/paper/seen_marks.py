@@ -2,12 +2,12 @@
 
 from collections import Counter
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
 from functools import cache
 from typing import Final
 
 import cv2
 import numpy as np
+from msgspec import Struct
 from numpy.typing import NDArray
 
 Grey = NDArray[np.uint8]
@@ -31,8 +31,7 @@ _LEAST: Final = 0.012
 _NEAR: Final = 1 / 14
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class SeenMark:
+class SeenMark(Struct, frozen=True, eq=False):
     """A mark: its number in the collection, and where its corners are, from its own left upper one on."""
 
     number: int

@@ -4,9 +4,8 @@ model says so.
 An active set: what is at its bound and would go beyond stays there, and the rest is free.
 """
 
-from dataclasses import dataclass
-
 import numpy as np
+from msgspec import Struct
 
 from onewhole.presses.skills.cells import Cells, Flags, Floats, Ints
 from onewhole.presses.skills.likelihood import Point, crossed
@@ -15,8 +14,7 @@ from onewhole.presses.skills.likelihood import Point, crossed
 NEAR, NEAR_SHARE = 1e-8, 1e-11
 
 
-@dataclass(frozen=True, slots=True)
-class Free:
+class Free(Struct, frozen=True):
     """Which numbers of a flat point may move; of two chances that are ``tied`` the second goes with the
     first.
     """

@@ -1,8 +1,7 @@
 """A model's shape as arrays: which chance of a right answer each group of pupils has on each problem."""
 
-from dataclasses import dataclass
-
 import numpy as np
+from msgspec import Struct
 from numpy.typing import NDArray
 
 from onewhole.mastery.q_matrix import QMatrix
@@ -14,8 +13,7 @@ Ints = NDArray[np.intp]
 Flags = NDArray[np.bool_]
 
 
-@dataclass(frozen=True, slots=True)
-class Cells:
+class Cells(Struct, frozen=True):
     """Chances numbered through all problems; groups numbered as ``skill_groups`` gives them.
 
     ``of_group[j, g]`` is the chance that group ``g`` has on problem ``j``, ``problem[c]`` the problem of a

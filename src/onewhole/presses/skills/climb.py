@@ -8,9 +8,9 @@ the slope.
 """
 
 import math
-from dataclasses import dataclass
 
 import numpy as np
+from msgspec import Struct
 
 from onewhole.presses.skills.bounds import Free, bounded, free_at
 from onewhole.presses.skills.cells import Cells, Floats
@@ -40,8 +40,7 @@ TELLING = 1e-5
 FALLS = 0.4
 
 
-@dataclass(frozen=True, slots=True)
-class Summit:
+class Summit(Struct, frozen=True):
     """Where a climb ended; ``reached`` is False where it gave up, and the point is only the highest seen."""
 
     point: Point
@@ -50,8 +49,7 @@ class Summit:
     steps: int
 
 
-@dataclass(frozen=True, slots=True)
-class _Place:
+class _Place(Struct, frozen=True):
     """A point with its sums, and what Newton's method climbs: the log-likelihood, less pupils by shares."""
 
     point: Point
@@ -59,8 +57,7 @@ class _Place:
     height: float
 
 
-@dataclass(frozen=True, slots=True)
-class _Step:
+class _Step(Struct, frozen=True):
     to: _Place
     promised: float
     damping: float

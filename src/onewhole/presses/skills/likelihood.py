@@ -6,9 +6,8 @@ With chance ``p`` of a right answer and share ``q`` of each group, a row has the
 holds them against differences of it.
 """
 
-from dataclasses import dataclass
-
 import numpy as np
+from msgspec import Struct
 
 from onewhole.presses.skills.cells import Cells, Floats
 from onewhole.presses.skills.rows import RowArrays
@@ -17,8 +16,7 @@ from onewhole.presses.skills.rows import RowArrays
 EDGE = 1e-11
 
 
-@dataclass(frozen=True, slots=True)
-class Point:
+class Point(Struct, frozen=True):
     """Chances of a right answer, and the shares of the groups."""
 
     chances: Floats
@@ -34,8 +32,7 @@ class Point:
         return np.concatenate([self.chances, self.shares])
 
 
-@dataclass(frozen=True, slots=True)
-class Sums:
+class Sums(Struct, frozen=True):
     """What one walk over the rows finds.
 
     ``log_likelihood``; ``weights`` of each group, and its ``right`` and ``answered`` answers on each problem,

@@ -1,10 +1,10 @@
 """Rows of answers into profiles: the odds of each group by Bayes' rule, and of each skill."""
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
 from fractions import Fraction
 
 import numpy as np
+from msgspec import Struct
 
 from onewhole.mastery.profile import SkillOdds, SkillProfile
 from onewhole.mastery.right_wrong import RightWrong
@@ -13,8 +13,7 @@ from onewhole.presses.skills.likelihood import Point, of_groups
 from onewhole.presses.skills.rows import RowArrays, row_arrays
 
 
-@dataclass(frozen=True, slots=True)
-class SkillsOfGroups:
+class SkillsOfGroups(Struct, frozen=True):
     """For each group, by skill: 1 where all its sets have it, the part of its sets, 1 where any has it."""
 
     least: Floats

@@ -1,9 +1,9 @@
 """Rows of right and wrong as arrays, in pieces that fit in a processor's cache."""
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 
 import numpy as np
+from msgspec import Struct
 from numpy.typing import NDArray
 
 from onewhole.mastery.right_wrong import MISSING, RIGHT, RightWrong
@@ -13,8 +13,7 @@ from onewhole.presses.skills.cells import Floats
 PIECE = 250_000
 
 
-@dataclass(frozen=True, slots=True)
-class RowArrays:
+class RowArrays(Struct, frozen=True):
     """One row each: ``right`` and ``answered`` are 0 or 1, ``times`` how many pupils have the row."""
 
     right: NDArray[np.uint8]

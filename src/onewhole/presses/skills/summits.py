@@ -1,9 +1,9 @@
 """The best of several climbs, and how many of them came to it."""
 
-from dataclasses import dataclass
 from itertools import islice
 
 import numpy as np
+from msgspec import Struct
 
 from onewhole.presses.one_thread import one_thread
 from onewhole.presses.skills.cells import Cells
@@ -21,8 +21,7 @@ EM_AGAIN = 3
 SAME = 1e-4
 
 
-@dataclass(frozen=True, slots=True)
-class Summits:
+class Summits(Struct, frozen=True):
     """The highest summit; how many climbs there were, how many ended at it, and how many did not arrive."""
 
     best: Summit

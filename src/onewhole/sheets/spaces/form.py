@@ -2,9 +2,10 @@
 
 import re
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
 from hashlib import sha256
 from math import gcd, prod
+
+from msgspec import Struct
 
 #: Where one of a place stands in a template.
 PLACE = re.compile(r"\{(\d)\}")
@@ -12,8 +13,7 @@ PLACE = re.compile(r"\{(\d)\}")
 SHARE = (618, 1000)
 
 
-@dataclass(frozen=True, slots=True)
-class ProblemForm:
+class ProblemForm(Struct, frozen=True):
     """Problems that are typed alike: ``{0}`` in the template stands for one of the first place, and so on.
 
     ``places`` name what may stand there. The problems are numbered in the order of the places.

@@ -1,8 +1,9 @@
 """The weeks of a year and their nights, each week with its topic."""
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 from datetime import date
+
+from msgspec import Struct
 
 from onewhole.sheets.years.table import WEEKS, YEAR_WEEKS
 from onewhole.sheets.years.topic import YearTopic
@@ -12,8 +13,7 @@ from onewhole.sheets.years.year_wishes import YearError, YearWishes
 LONGEST, WEEK = 60, 7
 
 
-@dataclass(frozen=True, slots=True)
-class YearWeek:
+class YearWeek(Struct, frozen=True):
     """A week with school, from 1: its Monday, its nights, and its topic; None once all are taught."""
 
     number: int

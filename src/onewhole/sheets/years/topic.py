@@ -1,13 +1,12 @@
 """The topic of a week: its standards, and what its pages are composed of."""
 
-from dataclasses import dataclass
+from msgspec import Struct
 
 from onewhole.findings.wished_skill import WishedSkill
 from onewhole.sheets.wishes import USUAL_DENOMINATORS
 
 
-@dataclass(frozen=True, slots=True)
-class TopicPage:
+class TopicPage(Struct, frozen=True):
     """What one page of a topic is composed of: a skill, with the sizes of its numbers.
 
     ``digits`` and ``denominators`` are as in :class:`onewhole.sheets.wishes.Wishes`.
@@ -18,8 +17,7 @@ class TopicPage:
     denominators: tuple[int, ...] = USUAL_DENOMINATORS
 
 
-@dataclass(frozen=True, slots=True)
-class YearTopic:
+class YearTopic(Struct, frozen=True):
     """What is usually taught in a week of a grade, counted from 1.
 
     ``codes`` are standards of *Common Core State Standards for Mathematics* (2010); one may stand for its

@@ -1,9 +1,11 @@
 """A year as a teacher types it: a setting a line, as at the top of a sheet."""
 
 from collections.abc import Callable, Iterator, Mapping, Sequence
-from dataclasses import dataclass, replace
 from datetime import date
 from difflib import get_close_matches
+
+from msgspec import Struct
+from msgspec.structs import replace
 
 from onewhole.errors import InputError
 from onewhole.sheets.header import MOST_MINUTES
@@ -29,8 +31,7 @@ class YearError(InputError):
     mistakes: tuple[InputError, ...] = ()
 
 
-@dataclass(frozen=True, slots=True)
-class WeeksMoved:
+class WeeksMoved(Struct, frozen=True):
     """The topics usually taught from one week to another begin in the week ``to`` instead."""
 
     first: int
@@ -38,8 +39,7 @@ class WeeksMoved:
     to: int
 
 
-@dataclass(frozen=True, slots=True)
-class YearWishes:
+class YearWishes(Struct, frozen=True):
     """A year: its grade, the day it begins, on which weekdays pages go home, and when there is no school.
 
     ``free`` are the days without school, ``minutes`` and ``problems`` what a page may have. The topics of

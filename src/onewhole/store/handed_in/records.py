@@ -2,13 +2,13 @@
 
 import re
 from collections.abc import Iterator
-from dataclasses import dataclass
 from functools import cache
 from pathlib import Path
 from types import GenericAlias
 from typing import Annotated, Any
 
 import msgspec
+from msgspec import Struct
 from sqlalchemy import Table
 
 from onewhole.store.column_types import MOST_NUMBER, held
@@ -24,8 +24,7 @@ _PLACE = re.compile(r"\$\[(\d+)\](?:\[(\d+)\])?")
 Row = list[object]
 
 
-@dataclass(frozen=True, slots=True)
-class RecordType:
+class RecordType(Struct, frozen=True):
     """A table at a step: its columns in order, and what reads a frame of its rows."""
 
     table: str

@@ -7,9 +7,10 @@ and come back: that is how a step told in another order, begun again or correcte
 """
 
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
 from itertools import pairwise
 from typing import Final
+
+from msgspec import Struct
 
 from onewhole.languages.english.listening import (
     DIGITS,
@@ -45,8 +46,7 @@ EXPECTED: Final = 300_000
 OPEN: Final = 30_000
 
 
-@dataclass(frozen=True, slots=True)
-class Arc:
+class Arc(Struct, frozen=True):
     """From one state to another with a word, or with none (""); ``item`` is the place in the script."""
 
     start: int
@@ -56,8 +56,7 @@ class Arc:
     item: int = FREE
 
 
-@dataclass(frozen=True, slots=True)
-class Grammar:
+class Grammar(Struct, frozen=True):
     """Arcs from state 0 to state ``last``."""
 
     arcs: tuple[Arc, ...]

@@ -1,9 +1,11 @@
 """Slips of the tongue: numbers that were said otherwise than the board writes them."""
 
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import dataclass, replace
 from fractions import Fraction
 from typing import Final
+
+from msgspec import Struct
+from msgspec.structs import replace
 
 from onewhole.languages.english.listening import CORRECTING, PIECES, SMALL, TENS
 from onewhole.notations.sentences.listened import Listened, NumberHeard
@@ -42,8 +44,7 @@ SENTENCE = 70
 FOUND, AS_WRITTEN = 50, 60
 
 
-@dataclass(frozen=True, slots=True)
-class HeardOtherwise:
+class HeardOtherwise(Struct, frozen=True):
     """A number that was said otherwise: what was said, what the board writes, at which second."""
 
     said: tuple[str, ...]
@@ -51,8 +52,7 @@ class HeardOtherwise:
     at: Fraction
 
 
-@dataclass(frozen=True, slots=True)
-class NumberAsked:
+class NumberAsked(Struct, frozen=True):
     """A number that is listened to once more between two seconds: which of all wordings was said there?
 
     ``numbers`` are what may have been said: first the number as it is written, in each of its forms, then

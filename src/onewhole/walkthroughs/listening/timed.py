@@ -1,10 +1,12 @@
 """A film in step with what was heard: each sentence at the time it was said, and the board follows."""
 
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import dataclass, replace
 from fractions import Fraction
 from itertools import pairwise
 from math import floor
+
+from msgspec import Struct
+from msgspec.structs import replace
 
 from onewhole.notations.sentences.listened import Listened
 from onewhole.walkthroughs.listening.grammar import FREE
@@ -19,8 +21,7 @@ AHEAD = Fraction(1, 5)
 ENOUGH = 40
 
 
-@dataclass(frozen=True, slots=True)
-class HeardSentence:
+class HeardSentence(Struct, frozen=True):
     """A sentence of the script: in which step, which of the step's, and its seconds in the recording."""
 
     step: int
@@ -29,8 +30,7 @@ class HeardSentence:
     end: Fraction
 
 
-@dataclass(frozen=True, slots=True)
-class HeardTimes:
+class HeardTimes(Struct, frozen=True):
     """When the sentences of a part were said; ``stepped`` is when its board was, where that is known."""
 
     length: Fraction

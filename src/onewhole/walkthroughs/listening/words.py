@@ -1,9 +1,10 @@
 """What was heard at a part: words with their times, and the numbers among them."""
 
 from collections.abc import Iterable, Iterator, Sequence
-from dataclasses import dataclass
 from fractions import Fraction
 from typing import Final
+
+from msgspec import Struct
 
 from onewhole.languages.english.listening import DIGITS, JOINS, PIECES, SMALL, TENS, WHOLES
 from onewhole.notations.sentences.listened import Listened, NumberHeard
@@ -14,8 +15,7 @@ TOGETHER: Final = Fraction(2, 5)
 _NUMBER_WORDS: Final = frozenset({*SMALL, *TENS, *PIECES})
 
 
-@dataclass(frozen=True, slots=True)
-class HeardWord:
+class HeardWord(Struct, frozen=True):
     """A word, its place in the script (``FREE`` for none), and when it was said, in seconds."""
 
     word: str
@@ -24,8 +24,7 @@ class HeardWord:
     end: Fraction
 
 
-@dataclass(frozen=True, slots=True)
-class HeardNumber:
+class HeardNumber(Struct, frozen=True):
     """A number that was said: at which place of the script (or ``FREE``), its words, which of all words."""
 
     item: int
@@ -39,8 +38,7 @@ class HeardNumber:
         return number_parts(self.words)
 
 
-@dataclass(frozen=True, slots=True)
-class ScriptItem:
+class ScriptItem(Struct, frozen=True):
     """A word or number of the script, in which step and which of the step's sentences it stands."""
 
     step: int

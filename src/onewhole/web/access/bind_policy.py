@@ -2,9 +2,10 @@
 
 import re
 import ssl
-from dataclasses import dataclass
 from ipaddress import IPv4Address, IPv6Address, ip_address
 from pathlib import Path
+
+from msgspec import Struct
 
 from onewhole.desk.keep.password import has_password
 from onewhole.errors import InputError
@@ -13,8 +14,7 @@ HERE = "127.0.0.1"
 _NAME = re.compile(r"[a-z0-9]([a-z0-9-]*[a-z0-9])?(\.[a-z0-9]([a-z0-9-]*[a-z0-9])?)*")
 
 
-@dataclass(frozen=True, slots=True)
-class Binding:
+class Binding(Struct, frozen=True):
     """An address to listen on, the names it is called by, and TLS where it speaks that."""
 
     address: IPv4Address | IPv6Address

@@ -2,9 +2,9 @@
 
 import logging
 from collections.abc import Iterable
-from dataclasses import dataclass
 from http.cookies import CookieError, SimpleCookie
 
+from msgspec import Struct
 from starlette.datastructures import Headers, MutableHeaders
 from starlette.responses import PlainTextResponse, Response
 from starlette.types import ASGIApp, Message, Receive, Scope, Send
@@ -42,8 +42,7 @@ LONGEST_PATH, LONGEST_QUERY = 1000, 8000
 _log = logging.getLogger("onewhole.web")
 
 
-@dataclass(frozen=True, slots=True)
-class Access:
+class Access(Struct, frozen=True):
     """Who may send requests: the host names that are answered, TLS or not, and the open sessions.
 
     ``hosts`` are written as in the Host header, with the port. ``cookie`` has the port in its name, because

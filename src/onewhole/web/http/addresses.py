@@ -1,15 +1,14 @@
 """The addresses of the route table: each is built from the name of its page function, never glued."""
 
 from collections.abc import Iterable, Mapping
-from dataclasses import dataclass
 
+from msgspec import Struct
 from starlette.requests import Request
 from starlette.responses import Response
 from starlette.routing import Route
 
 
-@dataclass(frozen=True, slots=True)
-class Addresses:
+class Addresses(Struct, frozen=True):
     """The address pattern of every page function by its name (``marking.look``)."""
 
     _routes: Mapping[str, Route]

@@ -2,9 +2,9 @@
 
 import re
 from collections.abc import Sequence
-from dataclasses import dataclass
 
 import anyio
+from msgspec import Struct
 from python_multipart.exceptions import FormParserError
 from starlette.datastructures import FormData
 from starlette.exceptions import HTTPException
@@ -29,8 +29,7 @@ class NotRead(HTTPException):
         self.what, self.remedy = what, remedy
 
 
-@dataclass(frozen=True, slots=True)
-class SubmittedForm:
+class SubmittedForm(Struct, frozen=True):
     """What was sent: every field and every file by its field, in their order."""
 
     fields: tuple[tuple[str, str], ...]

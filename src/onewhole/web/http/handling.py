@@ -4,7 +4,6 @@ import json
 import logging
 import time
 from collections.abc import Callable, Iterable, Mapping
-from dataclasses import dataclass, replace
 from hmac import compare_digest
 from http import HTTPStatus
 from pathlib import Path
@@ -12,6 +11,8 @@ from typing import assert_never
 from urllib.parse import quote
 
 from anyio.to_thread import run_sync
+from msgspec import Struct
+from msgspec.structs import replace
 from starlette.requests import Request
 from starlette.responses import FileResponse, HTMLResponse, JSONResponse, RedirectResponse, Response
 
@@ -46,8 +47,7 @@ _log = logging.getLogger("onewhole.web")
 PageFunction = Callable[[PageRequest], PageResponse]
 
 
-@dataclass(frozen=True, slots=True)
-class PageRoute:
+class PageRoute(Struct, frozen=True):
     """A row of the route table: method, address pattern, page function, and what its form has.
 
     ``fields`` and ``files`` name what its form has; ``max_bytes`` is how much may be sent, and ``most_files``
@@ -74,8 +74,7 @@ class PageRoute:
         return f"{self.handler.__module__.rpartition('.')[2]}.{self.handler.__name__}"
 
 
-@dataclass(frozen=True, slots=True)
-class PageMount:
+class PageMount(Struct, frozen=True):
     """Rows of the route table under one prefix."""
 
     prefix: str

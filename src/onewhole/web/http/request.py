@@ -1,8 +1,9 @@
 """What a page function gets: the request as a plain record, already read and checked."""
 
 from collections.abc import Mapping
-from dataclasses import dataclass, field
 from datetime import date
+
+from msgspec import Struct, field
 
 from onewhole.desk.classes.class_records import Classroom, Store, room
 from onewhole.errors import InputError
@@ -13,8 +14,7 @@ from onewhole.web.http.request_store import RequestStore
 _YEARS = range(1900, 2200)
 
 
-@dataclass(frozen=True, slots=True)
-class Upload:
+class Upload(Struct, frozen=True):
     """A file handed in: the name it had (never used as a path), the kind it claims, its bytes."""
 
     name: str
@@ -29,8 +29,7 @@ class BrokenForm(InputError):
         super().__init__("The form is not whole", remedy="Load the page again; nothing was changed.")
 
 
-@dataclass(frozen=True, slots=True)
-class PageRequest:
+class PageRequest(Struct, frozen=True):
     """A request. ``fields`` has the last field of each name; ``form_items`` has every field in order.
 
     ``file_items`` has every file that was sent, and ``files`` the last of each name.

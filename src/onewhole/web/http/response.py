@@ -1,8 +1,9 @@
 """What a page function returns: plain records, written as HTTP in one place (`handling`)."""
 
 from collections.abc import Mapping
-from dataclasses import dataclass, field
 from pathlib import Path
+
+from msgspec import Struct, field
 
 from onewhole.desk.classes.class_records import NotThere, StoreRefused
 from onewhole.desk.classes.seen import ChangedMeanwhile
@@ -26,8 +27,7 @@ def refused_status(refused: OnewholeError) -> int:
             return 422
 
 
-@dataclass(frozen=True, slots=True)
-class HtmlPage:
+class HtmlPage(Struct, frozen=True):
     """A page: a template and its words."""
 
     template: str
@@ -35,23 +35,20 @@ class HtmlPage:
     status: int = 200
 
 
-@dataclass(frozen=True, slots=True)
-class Json:
+class Json(Struct, frozen=True):
     """An answer to one of our own scripts, as JSON."""
 
     content: Mapping[str, object]
     status: int = 200
 
 
-@dataclass(frozen=True, slots=True)
-class Redirect:
+class Redirect(Struct, frozen=True):
     """Go to another page (303)."""
 
     to: str
 
 
-@dataclass(frozen=True, slots=True)
-class Content:
+class Content(Struct, frozen=True):
     """Bytes with their media type; with a ``name`` the browser saves them, without one it shows them.
 
     ``in_tab`` shows them and saves them under the name where the teacher wants that. ``policy`` replaces our
@@ -65,8 +62,7 @@ class Content:
     in_tab: bool = False
 
 
-@dataclass(frozen=True, slots=True)
-class FileContent:
+class FileContent(Struct, frozen=True):
     """A file of ours on the disk, with byte ranges, so that a film can be played from any moment.
 
     ``name`` and ``in_tab`` are as for :class:`Content`.

@@ -8,7 +8,8 @@ Sources: 5.NBT.B.5 (the standard algorithm for whole numbers) and 5.NBT.B.7 (dec
 CCSSM (2010). That the number with more digits stands above is common practice, no source.
 """
 
-from dataclasses import dataclass, replace
+from msgspec import Struct
+from msgspec.structs import replace
 
 from onewhole.number.digits import stands_in_digits
 from onewhole.number.ladder import TEN, Ladder, decimal, places
@@ -36,8 +37,7 @@ from onewhole.working.reasons.unsuited import NoColumns, NotSoManyTimes, Unsuite
 MOST_ABOVE, MOST_BELOW = 4, 3
 
 
-@dataclass(frozen=True, slots=True)
-class _Rows:
+class _Rows(Struct, frozen=True):
     """The rows of a product while they are written: what is done, and what the lower number still takes."""
 
     above: Quantity

@@ -1,7 +1,5 @@
 """Two numbers that are multiplied while they are being worked, and the lines written so far."""
 
-from dataclasses import dataclass
-
 from onewhole.number.ladder import Style
 from onewhole.number.quantity import Quantity
 from onewhole.number.unit import DOLLAR
@@ -9,8 +7,7 @@ from onewhole.statements.expression import Times
 from onewhole.working.operands import Operands
 
 
-@dataclass(frozen=True, slots=True)
-class ProductState(Operands):
+class ProductState(Operands, frozen=True):
     """One number times another, the lines so far, and the result once it is found.
 
     A step takes a state and gives the next one; a way to multiply is a sequence of steps.

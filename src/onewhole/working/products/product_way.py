@@ -7,10 +7,6 @@ from onewhole.working.stepped_way import SteppedWay, WayStep
 class ProductStep(WayStep[ProductState]):
     """One named step of a way to multiply."""
 
-    __slots__ = ()
-
 
 class ProductWay(SteppedWay[ProductState]):
     """A way to multiply two numbers, as a class is taught it."""
-
-    __slots__ = ()

@@ -8,7 +8,7 @@ a written method, and 6.NS.B.2 names the standard algorithm; CCSSM (2010). The l
 the United States (common practice, no source).
 """
 
-from dataclasses import replace
+from msgspec.structs import replace
 
 from onewhole.number.digits import stands_in_digits
 from onewhole.number.ladder import TEN, Style, decimal

@@ -7,7 +7,7 @@ Sources: 5.NF.B.7.b (a whole number by a unit fraction) and 5.NBT.B.7, CCSSM (20
 one unit for any fraction is common practice, no source.
 """
 
-from dataclasses import replace
+from msgspec.structs import replace
 
 from onewhole.number.ladder import Ladder, Style, decimal, joined, measure, mixed
 from onewhole.number.quantity import Quantity, trimmed, usual, whole

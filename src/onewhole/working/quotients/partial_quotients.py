@@ -4,7 +4,7 @@ Sources: 4.NBT.B.6 and 5.NBT.B.6 (the relationship between multiplication and di
 the easy numbers are 1, 2 and 5 of a place is common practice, no source.
 """
 
-from dataclasses import replace
+from msgspec.structs import replace
 
 from onewhole.number.ladder import TEN
 from onewhole.number.quantity import whole

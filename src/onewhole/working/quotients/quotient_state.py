@@ -1,6 +1,6 @@
 """Two numbers of which one is divided by the other while they are being worked."""
 
-from dataclasses import dataclass, replace
+from msgspec.structs import replace
 
 from onewhole.number.ladder import Style, decimal, places
 from onewhole.number.quantity import Quantity, trimmed
@@ -9,8 +9,7 @@ from onewhole.statements.expression import Expression, Quotient, WithRemainder, 
 from onewhole.working.operands import Operands
 
 
-@dataclass(frozen=True, slots=True)
-class QuotientState(Operands):
+class QuotientState(Operands, frozen=True):
     """One number divided by another, the lines so far, and the result once it is found.
 
     ``done`` is what each share has, or how many groups there are, part by part; ``left`` is what is still to

@@ -7,10 +7,6 @@ from onewhole.working.stepped_way import SteppedWay, WayStep
 class QuotientStep(WayStep[QuotientState]):
     """One named step of a way to divide."""
 
-    __slots__ = ()
-
 
 class QuotientWay(SteppedWay[QuotientState]):
     """A way to divide one number by another, as a class is taught it."""
-
-    __slots__ = ()

@@ -6,7 +6,7 @@ Sources: 3.OA.A.2 (equal shares), 4.NBT.B.6 and 5.NBT.B.6 (strategies based on p
 5.NF.B.7.a (pieces are cut), 5.NBT.B.7 (decimals), CCSSM (2010).
 """
 
-from dataclasses import replace
+from msgspec.structs import replace
 
 from onewhole.number.ladder import Style, mixed
 from onewhole.number.quantity import Quantity, usual, usual_in_parts, whole

@@ -1,13 +1,12 @@
 """Numbers written under each other: columns that are added, taken away, multiplied and divided."""
 
-from dataclasses import dataclass
+from msgspec import Struct
 
 from onewhole.number.quantity import Quantity
 from onewhole.number.unit import Unit
 
 
-@dataclass(frozen=True, slots=True)
-class ColumnOpened:
+class ColumnOpened(Struct, frozen=True):
     """One of a column's unit is regrouped: ``left`` of it stay, and there are ``now`` of the next column's.
 
     It is done because the column of ``short`` has ``have`` and ``need`` are taken from it. Where ``small`` is
@@ -25,8 +24,7 @@ class ColumnOpened:
     begins: bool
 
 
-@dataclass(frozen=True, slots=True)
-class ColumnTaken:
+class ColumnTaken(Struct, frozen=True):
     """``gone`` of a column's unit are taken from ``have``; ``blank`` where no digit stands below."""
 
     unit: Unit
@@ -35,8 +33,7 @@ class ColumnTaken:
     blank: bool
 
 
-@dataclass(frozen=True, slots=True)
-class ColumnAdded:
+class ColumnAdded(Struct, frozen=True):
     """The digits of a column and what was ``carried`` to it are added.
 
     ``large`` is the unit of the next column. ``outermost`` says that no digit stands in it, so that what is
@@ -61,16 +58,14 @@ class ColumnAdded:
         return sum(self.digits) + self.carried
 
 
-@dataclass(frozen=True, slots=True)
-class DigitsLaid:
+class DigitsLaid(Struct, frozen=True):
     """Two numbers stand under each other, last digit under last digit, as if they had no points."""
 
     above: Quantity
     below: Quantity
 
 
-@dataclass(frozen=True, slots=True)
-class DigitMultiplied:
+class DigitMultiplied(Struct, frozen=True):
     """``digit`` of the upper number is taken ``times`` times, and what was ``carried`` is added.
 
     ``square`` is the place of the digit that is written, counted from the right from 0; ``row`` counts the
@@ -99,8 +94,7 @@ class DigitMultiplied:
         return self.times * self.digit + self.carried
 
 
-@dataclass(frozen=True, slots=True)
-class ZerosWritten:
+class ZerosWritten(Struct, frozen=True):
     """The next partial product, by ``digit`` of a unit, begins with a zero for each place to its right."""
 
     digit: int
@@ -109,16 +103,14 @@ class ZerosWritten:
     row: int
 
 
-@dataclass(frozen=True, slots=True)
-class ProductPoint:
+class ProductPoint(Struct, frozen=True):
     """The product has as many places after its point as both numbers together: ``first`` and ``second``."""
 
     first: int
     second: int
 
 
-@dataclass(frozen=True, slots=True)
-class QuotientDigit:
+class QuotientDigit(Struct, frozen=True):
     """``by`` goes ``digit`` times into ``have`` of a unit: ``digit`` is written above, its product below.
 
     ``begins`` says that it is the first digit.
@@ -136,8 +128,7 @@ class QuotientDigit:
         return self.digit * self.by
 
 
-@dataclass(frozen=True, slots=True)
-class DigitBroughtDown:
+class DigitBroughtDown(Struct, frozen=True):
     """What is taken away leaves ``left`` of ``have``, and ``down``, the next digit, is brought down.
 
     Now there are ``now`` of the next unit. ``taken`` is what was taken away, and None where nothing was.
@@ -157,8 +148,7 @@ class DigitBroughtDown:
         return self.have - (self.taken or 0)
 
 
-@dataclass(frozen=True, slots=True)
-class DivisionEnds:
+class DivisionEnds(Struct, frozen=True):
     """What is taken away leaves ``left`` of ``have``: nothing, or the remainder, less than ``by``."""
 
     have: int

@@ -1,14 +1,13 @@
 """Which of two numbers is more, and which number is missing."""
 
-from dataclasses import dataclass
+from msgspec import Struct
 
 from onewhole.number.quantity import Quantity
 from onewhole.number.unit import Unit
 from onewhole.statements.expression import Expression
 
 
-@dataclass(frozen=True, slots=True)
-class WholesDecide:
+class WholesDecide(Struct, frozen=True):
     """The counts of wholes differ, and that decides."""
 
     unit: Unit
@@ -16,8 +15,7 @@ class WholesDecide:
     second: int
 
 
-@dataclass(frozen=True, slots=True)
-class PlaceDecides:
+class PlaceDecides(Struct, frozen=True):
     """The counts of a place or unit differ, and that decides; those ``above`` are the same in both."""
 
     place: Unit
@@ -26,42 +24,36 @@ class PlaceDecides:
     above: tuple[Unit, ...] = ()
 
 
-@dataclass(frozen=True, slots=True)
-class SameNumber:
+class SameNumber(Struct, frozen=True):
     """Both are the same number, written alike."""
 
     number: Quantity
 
 
-@dataclass(frozen=True, slots=True)
-class OnlyOneIsMore:
+class OnlyOneIsMore(Struct, frozen=True):
     """One of the two is 0, and the other is more."""
 
     more: Quantity
 
 
-@dataclass(frozen=True, slots=True)
-class WithWholes:
+class WithWholes(Struct, frozen=True):
     """A fraction of more pieces than make a whole is written with its wholes."""
 
     wholes: Unit
 
 
-@dataclass(frozen=True, slots=True)
-class AsFractions:
+class AsFractions(Struct, frozen=True):
     """A decimal is written as a fraction, because the other number is one."""
 
 
-@dataclass(frozen=True, slots=True)
-class WholesSame:
+class WholesSame(Struct, frozen=True):
     """Both have as many wholes, so the fractions beside them decide."""
 
     unit: Unit
     count: int
 
 
-@dataclass(frozen=True, slots=True)
-class MoreBesideWholes:
+class MoreBesideWholes(Struct, frozen=True):
     """Both have as many wholes, and only ``number`` has something beside them: ``more``."""
 
     unit: Unit
@@ -70,8 +62,7 @@ class MoreBesideWholes:
     more: Quantity
 
 
-@dataclass(frozen=True, slots=True)
-class PiecesOfOneSize:
+class PiecesOfOneSize(Struct, frozen=True):
     """The pieces of both are of one size as they stand, so their counts decide."""
 
     small: Unit
@@ -79,8 +70,7 @@ class PiecesOfOneSize:
     second: int
 
 
-@dataclass(frozen=True, slots=True)
-class AsManyPieces:
+class AsManyPieces(Struct, frozen=True):
     """Both have ``count`` pieces, and the larger pieces make more."""
 
     count: int
@@ -88,8 +78,7 @@ class AsManyPieces:
     second: Unit
 
 
-@dataclass(frozen=True, slots=True)
-class AgainstOne:
+class AgainstOne(Struct, frozen=True):
     """One of the two is less than one whole, and the other is not."""
 
     whole: Unit
@@ -97,16 +86,14 @@ class AgainstOne:
     second: Quantity
 
 
-@dataclass(frozen=True, slots=True)
-class AgainstHalf:
+class AgainstHalf(Struct, frozen=True):
     """The two do not lie on the same side of one half, or both are one half."""
 
     first: Quantity
     second: Quantity
 
 
-@dataclass(frozen=True, slots=True)
-class AsManyMissing:
+class AsManyMissing(Struct, frozen=True):
     """Both need ``missing`` pieces to make one whole, and where the pieces are smaller, less is missing."""
 
     missing: int
@@ -114,44 +101,38 @@ class AsManyMissing:
     second: Quantity
 
 
-@dataclass(frozen=True, slots=True)
-class MoreAndLarger:
+class MoreAndLarger(Struct, frozen=True):
     """``more`` has more pieces than ``less``, and its pieces are larger."""
 
     more: Quantity
     less: Quantity
 
 
-@dataclass(frozen=True, slots=True)
-class SameSizeToCompare:
+class SameSizeToCompare(Struct, frozen=True):
     """Both numbers are written with pieces of one size."""
 
     small: Unit
 
 
-@dataclass(frozen=True, slots=True)
-class SamePlacesToCompare:
+class SamePlacesToCompare(Struct, frozen=True):
     """Both decimals are written as far as the same place, with zeros at the end."""
 
     small: Unit
 
 
-@dataclass(frozen=True, slots=True)
-class SameCountToCompare:
+class SameCountToCompare(Struct, frozen=True):
     """Both fractions are written with as many pieces."""
 
     count: int
 
 
-@dataclass(frozen=True, slots=True)
-class AllInPiecesToCompare:
+class AllInPiecesToCompare(Struct, frozen=True):
     """Both numbers are counted in the smaller unit."""
 
     small: Unit
 
 
-@dataclass(frozen=True, slots=True)
-class CountDecides:
+class CountDecides(Struct, frozen=True):
     """``first`` and ``second`` count the same unit, and that decides."""
 
     small: Unit
@@ -159,13 +140,11 @@ class CountDecides:
     second: int
 
 
-@dataclass(frozen=True, slots=True)
-class UndoneToFind:
+class UndoneToFind(Struct, frozen=True):
     """What is added or taken beside the blank is undone, so that the blank is alone."""
 
 
-@dataclass(frozen=True, slots=True)
-class TakenAndLeft:
+class TakenAndLeft(Struct, frozen=True):
     """What is taken (the blank) and what is ``left`` make the ``whole``, so the blank is the whole less that.
 
     Source: the part-part-whole structure of "take from, change unknown", CCSSM (2010), table 1 (from memory).
@@ -175,15 +154,13 @@ class TakenAndLeft:
     left: Expression
 
 
-@dataclass(frozen=True, slots=True)
-class PartTaken:
+class PartTaken(Struct, frozen=True):
     """``part`` is what is taken, found from the whole and what is left of it."""
 
     part: Quantity
 
 
-@dataclass(frozen=True, slots=True)
-class GapRead:
+class GapRead(Struct, frozen=True):
     """Both sides look alike, so the missing number can be read."""
 
 

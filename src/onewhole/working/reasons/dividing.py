@@ -1,13 +1,12 @@
 """Sharing a number out unit by unit, measuring it out in groups, and what is left over."""
 
-from dataclasses import dataclass
+from msgspec import Struct
 
 from onewhole.number.quantity import Quantity
 from onewhole.number.unit import Unit
 
 
-@dataclass(frozen=True, slots=True)
-class SharedOut:
+class SharedOut(Struct, frozen=True):
     """Of ``have`` units each of the ``by`` shares gets ``each``; ``left`` of the unit are not given out.
 
     ``named`` says that wholes go by the class's own word: they are things, and no places of a whole number.
@@ -21,8 +20,7 @@ class SharedOut:
     named: bool
 
 
-@dataclass(frozen=True, slots=True)
-class LeftRegrouped:
+class LeftRegrouped(Struct, frozen=True):
     """``count`` of a unit that are left are ``made`` of the next smaller one, ``now`` with those there.
 
     ``few`` is the number of shares where the unit was not shared out at all: there are too few for it.
@@ -38,8 +36,7 @@ class LeftRegrouped:
     named: bool
 
 
-@dataclass(frozen=True, slots=True)
-class PiecesCut:
+class PiecesCut(Struct, frozen=True):
     """Each of ``count`` pieces is cut into ``into`` equal parts, so that all of them can be shared out.
 
     Source: 5.NF.B.7.a and 5.NF.B.3, CCSSM (2010).
@@ -51,16 +48,14 @@ class PiecesCut:
     into: int
 
 
-@dataclass(frozen=True, slots=True)
-class LeftOver:
+class LeftOver(Struct, frozen=True):
     """``left`` is too little to share among ``by``, or to make one more group of ``by``: the remainder."""
 
     left: Quantity
     by: Quantity
 
 
-@dataclass(frozen=True, slots=True)
-class LeftSharedToo:
+class LeftSharedToo(Struct, frozen=True):
     """The remainder is shared too: of ``left`` ones each of ``by`` shares gets as many parts of one.
 
     Source: 5.NF.B.3 (a fraction is the numerator divided by the denominator), CCSSM (2010).
@@ -70,8 +65,7 @@ class LeftSharedToo:
     by: int
 
 
-@dataclass(frozen=True, slots=True)
-class GroupsTaken:
+class GroupsTaken(Struct, frozen=True):
     """``groups`` groups of ``by`` are ``taken`` out, and ``left`` is still there."""
 
     groups: int
@@ -80,8 +74,7 @@ class GroupsTaken:
     left: int
 
 
-@dataclass(frozen=True, slots=True)
-class KnownQuotient:
+class KnownQuotient(Struct, frozen=True):
     """``by`` times ``quotient`` is the number, and that is known by heart.
 
     Source: 3.OA.B.6 (division as an unknown factor) and 3.OA.C.7, CCSSM (2010).
@@ -91,8 +84,7 @@ class KnownQuotient:
     quotient: int
 
 
-@dataclass(frozen=True, slots=True)
-class EachWholeCut:
+class EachWholeCut(Struct, frozen=True):
     """Each of ``wholes`` wholes is cut into ``by`` parts, and each share gets one part of every whole.
 
     Source: 5.NF.B.3, CCSSM (2010).
@@ -102,16 +94,14 @@ class EachWholeCut:
     by: int
 
 
-@dataclass(frozen=True, slots=True)
-class InOneUnit:
+class InOneUnit(Struct, frozen=True):
     """Numbers are counted in one unit: pairs of a number and how many of it there are, with the unit."""
 
     counted: tuple[tuple[Quantity, int], ...]
     unit: Unit
 
 
-@dataclass(frozen=True, slots=True)
-class GroupsOfUnits:
+class GroupsOfUnits(Struct, frozen=True):
     """``have`` of a unit in groups of ``group`` of it are as many groups as ``have`` divided by ``group``."""
 
     have: int
@@ -119,16 +109,14 @@ class GroupsOfUnits:
     unit: Unit
 
 
-@dataclass(frozen=True, slots=True)
-class DividedIsFraction:
+class DividedIsFraction(Struct, frozen=True):
     """``number`` divided by ``by`` is a fraction with these two numbers. Source: 5.NF.B.3, CCSSM (2010)."""
 
     number: int
     by: int
 
 
-@dataclass(frozen=True, slots=True)
-class DigitsRunOn:
+class DigitsRunOn(Struct, frozen=True):
     """The digits after the point would go on without end, so the number is written with pieces."""
 
     number: Quantity

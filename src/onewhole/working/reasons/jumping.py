@@ -1,12 +1,11 @@
 """Jumps along a number line, shifts of both numbers, and making a whole."""
 
-from dataclasses import dataclass
+from msgspec import Struct
 
 from onewhole.number.quantity import Quantity
 
 
-@dataclass(frozen=True, slots=True)
-class CountedUp:
+class CountedUp(Struct, frozen=True):
     """The way from ``start`` up to ``end`` goes by ``stops``, both of them among the stops."""
 
     start: Quantity
@@ -14,62 +13,54 @@ class CountedUp:
     stops: tuple[Quantity, ...]
 
 
-@dataclass(frozen=True, slots=True)
-class JumpLengths:
+class JumpLengths(Struct, frozen=True):
     """Each of so many jumps has a length."""
 
     jumps: int
 
 
-@dataclass(frozen=True, slots=True)
-class JumpedWholes:
+class JumpedWholes(Struct, frozen=True):
     """From ``start`` the larger units are jumped on first."""
 
     start: Quantity
     wholes: Quantity
 
 
-@dataclass(frozen=True, slots=True)
-class JumpedToWhole:
+class JumpedToWhole(Struct, frozen=True):
     """From ``start`` a jump ``by`` so much lands on the next larger unit."""
 
     start: Quantity
     by: Quantity
 
 
-@dataclass(frozen=True, slots=True)
-class JumpedTo:
+class JumpedTo(Struct, frozen=True):
     """A jump has landed on ``reached``."""
 
     reached: Quantity
 
 
-@dataclass(frozen=True, slots=True)
-class GivenToMakeOne:
+class GivenToMakeOne(Struct, frozen=True):
     """``first`` lacks ``by`` to the next larger unit; the other number gives it."""
 
     first: Quantity
     by: Quantity
 
 
-@dataclass(frozen=True, slots=True)
-class WholeAndRest:
+class WholeAndRest(Struct, frozen=True):
     """What was filled and what is left of the other number are added."""
 
     filled: Quantity
     rest: Quantity
 
 
-@dataclass(frozen=True, slots=True)
-class SameToBoth:
+class SameToBoth(Struct, frozen=True):
     """``by`` is added to both numbers; ``second`` is the one that is taken."""
 
     by: Quantity
     second: Quantity
 
 
-@dataclass(frozen=True, slots=True)
-class EasierToTake:
+class EasierToTake(Struct, frozen=True):
     """``second`` is now easier to take away."""
 
     second: Quantity

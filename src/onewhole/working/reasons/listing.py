@@ -1,10 +1,9 @@
 """Factors and multiples: pairs that make a number, counting on, and trying what goes into it."""
 
-from dataclasses import dataclass
+from msgspec import Struct
 
 
-@dataclass(frozen=True, slots=True)
-class PairFound:
+class PairFound(Struct, frozen=True):
     """``first`` times ``second`` is the number; the ``skipped`` numbers before do not go into it."""
 
     first: int
@@ -17,8 +16,7 @@ class PairFound:
         return self.first * self.second
 
 
-@dataclass(frozen=True, slots=True)
-class AllPairsFound:
+class AllPairsFound(Struct, frozen=True):
     """Every pair is found: the next number that goes into it stands in a pair already."""
 
     pairs: int
@@ -26,8 +24,7 @@ class AllPairsFound:
     number: int
 
 
-@dataclass(frozen=True, slots=True)
-class CountedOnBy:
+class CountedOnBy(Struct, frozen=True):
     """Counting on by ``step`` up to ``most``; ``beyond`` would come next."""
 
     step: int
@@ -35,8 +32,7 @@ class CountedOnBy:
     beyond: int
 
 
-@dataclass(frozen=True, slots=True)
-class FactorTried:
+class FactorTried(Struct, frozen=True):
     """``by`` is tried as a factor; the ``skipped`` numbers before are multiples of what was tried."""
 
     number: int
@@ -54,29 +50,25 @@ class FactorTried:
         return self.number % self.by
 
 
-@dataclass(frozen=True, slots=True)
-class OtherFactor:
+class OtherFactor(Struct, frozen=True):
     """``by`` is a factor besides 1 and the number itself, so the number is composite."""
 
     number: int
     by: int
 
 
-@dataclass(frozen=True, slots=True)
-class NoOtherFactor:
+class NoOtherFactor(Struct, frozen=True):
     """All that can be the smaller of two factors is tried: ``beyond`` times itself is more."""
 
     number: int
     beyond: int
 
 
-@dataclass(frozen=True, slots=True)
-class OneFactorOnly:
+class OneFactorOnly(Struct, frozen=True):
     """The number 1 has one factor, and a prime has two."""
 
 
-@dataclass(frozen=True, slots=True)
-class CountingMeets:
+class CountingMeets(Struct, frozen=True):
     """Counting by ``step`` comes to ``number``, or passes it where something is ``left`` over."""
 
     number: int

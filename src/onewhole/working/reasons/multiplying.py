@@ -1,29 +1,26 @@
 """Taking a number so many times, part by part, and multiplying fractions."""
 
-from dataclasses import dataclass
+from msgspec import Struct
 
 from onewhole.number.quantity import Quantity
 from onewhole.number.unit import Unit
 
 
-@dataclass(frozen=True, slots=True)
-class TurnedRound:
+class TurnedRound(Struct, frozen=True):
     """``left`` times ``right`` is as much as ``right`` times ``left``."""
 
     left: Quantity
     right: Quantity
 
 
-@dataclass(frozen=True, slots=True)
-class EachUnitTimes:
+class EachUnitTimes(Struct, frozen=True):
     """Each of the units of a number is taken ``times`` times, the largest first."""
 
     times: int
     units: tuple[Unit, ...]
 
 
-@dataclass(frozen=True, slots=True)
-class UnitTimes:
+class UnitTimes(Struct, frozen=True):
     """``times`` times ``count`` of a unit."""
 
     times: int
@@ -31,24 +28,21 @@ class UnitTimes:
     unit: Unit
 
 
-@dataclass(frozen=True, slots=True)
-class UnitsTimes:
+class UnitsTimes(Struct, frozen=True):
     """``times`` times so many of each unit: the counts and their units, the largest first."""
 
     times: int
     counts: tuple[tuple[int, Unit], ...]
 
 
-@dataclass(frozen=True, slots=True)
-class EqualParts:
+class EqualParts(Struct, frozen=True):
     """``times`` times a number is the number added so many times."""
 
     times: int
     number: Quantity
 
 
-@dataclass(frozen=True, slots=True)
-class SplitToMultiply:
+class SplitToMultiply(Struct, frozen=True):
     """Numbers are split into parts, and each part of one is multiplied by each part of the other.
 
     ``splits`` are the numbers that are split, each with its parts, the largest first; ``other`` is the number
@@ -59,23 +53,20 @@ class SplitToMultiply:
     other: Quantity | None
 
 
-@dataclass(frozen=True, slots=True)
-class PartsMultiplied:
+class PartsMultiplied(Struct, frozen=True):
     """Each product of two parts: the parts, and what they make."""
 
     products: tuple[tuple[Quantity, Quantity, Quantity], ...]
 
 
-@dataclass(frozen=True, slots=True)
-class KnownProduct:
+class KnownProduct(Struct, frozen=True):
     """A product that is known by heart. Source: 3.OA.C.7, CCSSM (2010)."""
 
     left: int
     right: int
 
 
-@dataclass(frozen=True, slots=True)
-class PlacesMultiplied:
+class PlacesMultiplied(Struct, frozen=True):
     """``left`` of one unit times ``right`` of another: 2 tens times 3 tens are 6 hundreds."""
 
     left: int
@@ -85,15 +76,13 @@ class PlacesMultiplied:
     made: Unit
 
 
-@dataclass(frozen=True, slots=True)
-class OneFractionEach:
+class OneFractionEach(Struct, frozen=True):
     """Numbers are written as one fraction each: pairs of a number and its fraction."""
 
     written: tuple[tuple[Quantity, Quantity], ...]
 
 
-@dataclass(frozen=True, slots=True)
-class TopsAndBottoms:
+class TopsAndBottoms(Struct, frozen=True):
     """Numerators are multiplied, and denominators: a whole cut into ``first`` parts, each into ``second``.
 
     Source: 5.NF.B.4.a, CCSSM (2010).
@@ -103,8 +92,7 @@ class TopsAndBottoms:
     second: int
 
 
-@dataclass(frozen=True, slots=True)
-class SharesTaken:
+class SharesTaken(Struct, frozen=True):
     """A part of a whole, ``part``, is one of as many equal shares; ``times`` of them are taken.
 
     Source: 5.NF.B.4.a, CCSSM (2010).

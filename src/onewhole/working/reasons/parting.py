@@ -1,12 +1,11 @@
 """A number parted, one part of it changed for what it is worth, and all put together again."""
 
-from dataclasses import dataclass
+from msgspec import Struct
 
 from onewhole.number.quantity import Quantity
 
 
-@dataclass(frozen=True, slots=True)
-class Parting:
+class Parting(Struct, frozen=True):
     """A number parted into ``parts``; the part at ``at`` is as much as ``changed``; ``joined`` is the end.
 
     ``pieces`` is what ``changed`` makes with the parts after it, where it makes a number of its own: 6/6 and

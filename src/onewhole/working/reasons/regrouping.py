@@ -1,14 +1,13 @@
 """Opening a larger unit, and putting full groups together again."""
 
-from dataclasses import dataclass
+from msgspec import Struct
 
 from onewhole.number.quantity import Quantity
 from onewhole.number.unit import Unit
 from onewhole.working.reasons.parting import Parting
 
 
-@dataclass(frozen=True, slots=True)
-class OpensOne:
+class OpensOne(Struct, frozen=True):
     """There are ``have`` of the smaller unit and ``need`` are taken, so one larger unit is opened.
 
     ``parting`` is how the number is parted for it.
@@ -21,8 +20,7 @@ class OpensOne:
     parting: Parting
 
 
-@dataclass(frozen=True, slots=True)
-class OpensToMatch:
+class OpensToMatch(Struct, frozen=True):
     """So many larger units are opened to get more of the smaller one."""
 
     large: Unit
@@ -31,8 +29,7 @@ class OpensToMatch:
     parting: Parting
 
 
-@dataclass(frozen=True, slots=True)
-class OneIsWorth:
+class OneIsWorth(Struct, frozen=True):
     """One larger unit is worth ``ratio`` smaller ones."""
 
     large: Unit
@@ -40,8 +37,7 @@ class OneIsWorth:
     ratio: int
 
 
-@dataclass(frozen=True, slots=True)
-class AreWorth:
+class AreWorth(Struct, frozen=True):
     """``times`` larger units are worth ``worth`` smaller ones."""
 
     large: Unit
@@ -50,8 +46,7 @@ class AreWorth:
     worth: int
 
 
-@dataclass(frozen=True, slots=True)
-class PutTogether:
+class PutTogether(Struct, frozen=True):
     """The ``opened`` smaller units join the ``had`` that were there, and make ``now``."""
 
     small: Unit
@@ -60,8 +55,7 @@ class PutTogether:
     now: int
 
 
-@dataclass(frozen=True, slots=True)
-class FullGroups:
+class FullGroups(Struct, frozen=True):
     """``ratio`` smaller units make one larger unit, and there are ``times`` full groups."""
 
     large: Unit
@@ -71,8 +65,7 @@ class FullGroups:
     parting: Parting
 
 
-@dataclass(frozen=True, slots=True)
-class MakesLarger:
+class MakesLarger(Struct, frozen=True):
     """``had`` smaller units make ``times`` larger ones."""
 
     large: Unit
@@ -81,8 +74,7 @@ class MakesLarger:
     had: int
 
 
-@dataclass(frozen=True, slots=True)
-class WrittenTogether:
+class WrittenTogether(Struct, frozen=True):
     """The same amount, written the usual way."""
 
     result: Quantity

@@ -1,12 +1,11 @@
 """The same amount in other units."""
 
-from dataclasses import dataclass
+from msgspec import Struct
 
 from onewhole.number.unit import Unit
 
 
-@dataclass(frozen=True, slots=True)
-class WholesInPieces:
+class WholesInPieces(Struct, frozen=True):
     """One larger unit is worth ``ratio`` smaller ones, so the larger ones are counted in smaller ones."""
 
     large: Unit
@@ -14,8 +13,7 @@ class WholesInPieces:
     ratio: int
 
 
-@dataclass(frozen=True, slots=True)
-class AllInPieces:
+class AllInPieces(Struct, frozen=True):
     """Both numbers are counted in the smaller unit: ``first`` and ``second`` of it."""
 
     small: Unit
@@ -23,36 +21,31 @@ class AllInPieces:
     second: int
 
 
-@dataclass(frozen=True, slots=True)
-class CutAgain:
+class CutAgain(Struct, frozen=True):
     """Each piece is cut again to get the smaller unit."""
 
     small: Unit
 
 
-@dataclass(frozen=True, slots=True)
-class SameSizePieces:
+class SameSizePieces(Struct, frozen=True):
     """All pieces are of one size now."""
 
     small: Unit
 
 
-@dataclass(frozen=True, slots=True)
-class SamePlaces:
+class SamePlaces(Struct, frozen=True):
     """Every number is written as far as the same place."""
 
     small: Unit
 
 
-@dataclass(frozen=True, slots=True)
-class RenamedSameAmount:
+class RenamedSameAmount(Struct, frozen=True):
     """The same amount, counted in the smaller unit."""
 
     small: Unit
 
 
-@dataclass(frozen=True, slots=True)
-class FewestPieces:
+class FewestPieces(Struct, frozen=True):
     """``times`` of a small piece make one larger piece, and of those none is left to be joined.
 
     ``top`` over ``bottom`` are the small pieces where ``times`` is to be named as a factor of both.
@@ -65,15 +58,13 @@ class FewestPieces:
     bottom: int | None = None
 
 
-@dataclass(frozen=True, slots=True)
-class OverOne:
+class OverOne(Struct, frozen=True):
     """A whole that is not cut is one piece: so many wholes are as many pieces over 1."""
 
     wholes: int
 
 
-@dataclass(frozen=True, slots=True)
-class PiecesJoined:
+class PiecesJoined(Struct, frozen=True):
     """``times`` of a small piece make one larger piece: ``top`` over ``bottom`` are so many fewer pieces."""
 
     small: Unit
@@ -83,38 +74,33 @@ class PiecesJoined:
     bottom: int
 
 
-@dataclass(frozen=True, slots=True)
-class SimplestAlready:
+class SimplestAlready(Struct, frozen=True):
     """Nothing but 1 goes into the numerator and into the denominator."""
 
     top: int
     bottom: int
 
 
-@dataclass(frozen=True, slots=True)
-class PointPlaces:
+class PointPlaces(Struct, frozen=True):
     """Tenths take one place after the point, hundredths two: ``places`` of them for the smallest unit."""
 
     small: Unit
     places: int
 
 
-@dataclass(frozen=True, slots=True)
-class LastPlaceNames:
+class LastPlaceNames(Struct, frozen=True):
     """The last place after the point names the pieces, and so the denominator."""
 
     small: Unit
 
 
-@dataclass(frozen=True, slots=True)
-class NothingOf:
+class NothingOf(Struct, frozen=True):
     """There is none of a small unit, so it is not written."""
 
     small: Unit
 
 
-@dataclass(frozen=True, slots=True)
-class EachIsWhole:
+class EachIsWhole(Struct, frozen=True):
     """Over 1 each piece is a whole."""
 
 

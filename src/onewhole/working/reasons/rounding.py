@@ -1,13 +1,12 @@
 """A number between its two neighbors on a rung, and which of them is nearer."""
 
-from dataclasses import dataclass
+from msgspec import Struct
 
 from onewhole.number.quantity import Quantity
 from onewhole.number.unit import Unit
 
 
-@dataclass(frozen=True, slots=True)
-class BetweenNeighbors:
+class BetweenNeighbors(Struct, frozen=True):
     """Counting by a unit, a number comes after ``low`` and before ``high``."""
 
     unit: Unit
@@ -16,8 +15,7 @@ class BetweenNeighbors:
     high: Quantity
 
 
-@dataclass(frozen=True, slots=True)
-class PastHalfway:
+class PastHalfway(Struct, frozen=True):
     """``middle`` is halfway between the neighbors, and the number is past it, or not that far (``past``)."""
 
     middle: Quantity
@@ -25,8 +23,7 @@ class PastHalfway:
     past: bool
 
 
-@dataclass(frozen=True, slots=True)
-class NearerNeighbor:
+class NearerNeighbor(Struct, frozen=True):
     """The number is ``near`` from one neighbor and ``far`` from the other, so it is rounded to the first."""
 
     near: Quantity
@@ -35,8 +32,7 @@ class NearerNeighbor:
     other: Quantity
 
 
-@dataclass(frozen=True, slots=True)
-class ExactlyHalfway:
+class ExactlyHalfway(Struct, frozen=True):
     """The number is as far from one neighbor as from the other; by agreement it is rounded up.
 
     The standards have no rule for it, and a state that publishes how it scores takes either (Ohio, grades 3
@@ -48,8 +44,7 @@ class ExactlyHalfway:
     far: Quantity
 
 
-@dataclass(frozen=True, slots=True)
-class NothingOver:
+class NothingOver(Struct, frozen=True):
     """The number is exactly ``count`` of the unit, so it stays."""
 
     number: Quantity

@@ -4,9 +4,10 @@ Source of the order: 5.OA.A.1 (brackets are worked first) and the note to 3.OA.D
 brackets stand), CCSSM (2010).
 """
 
-from dataclasses import dataclass
 from enum import Enum, auto
 from typing import TYPE_CHECKING
+
+from msgspec import Struct
 
 from onewhole.number.quantity import Quantity
 from onewhole.statements.expression import Quotient, Sum, Times, WithRemainder
@@ -29,8 +30,7 @@ class WhyFirst(Enum):
 OneStep = Sum | Times | Quotient
 
 
-@dataclass(frozen=True, slots=True)
-class StepDone:
+class StepDone(Struct, frozen=True):
     """A part is worked at once: 5 - 2 is 3."""
 
     why: WhyFirst
@@ -38,8 +38,7 @@ class StepDone:
     result: Quantity | WithRemainder
 
 
-@dataclass(frozen=True, slots=True)
-class StepBegins:
+class StepBegins(Struct, frozen=True):
     """A part is worked line by line; this is its first line, which follows ``because``."""
 
     why: WhyFirst
@@ -47,8 +46,7 @@ class StepBegins:
     because: "Reason"
 
 
-@dataclass(frozen=True, slots=True)
-class BarDivides:
+class BarDivides(Struct, frozen=True):
     """The bar of a fraction divides what stands above it by what stands below it: ``divided``.
 
     Source: 5.NF.B.3 (a fraction as division), CCSSM (2010).
@@ -57,8 +55,7 @@ class BarDivides:
     divided: Quotient
 
 
-@dataclass(frozen=True, slots=True)
-class TimesEachPart:
+class TimesEachPart(Struct, frozen=True):
     """A number times a sum is that number times each part. Source: 3.OA.B.5, CCSSM (2010)."""
 
     times: Quantity

@@ -1,27 +1,24 @@
 """Taking and adding, unit by unit, and what is there in the end."""
 
-from dataclasses import dataclass
+from msgspec import Struct
 
 from onewhole.number.quantity import Quantity
 from onewhole.number.unit import Unit
 
 
-@dataclass(frozen=True, slots=True)
-class TakenUnitByUnit:
+class TakenUnitByUnit(Struct, frozen=True):
     """Each of the units is taken from its like, the largest first."""
 
     units: tuple[Unit, ...]
 
 
-@dataclass(frozen=True, slots=True)
-class AddedUnitByUnit:
+class AddedUnitByUnit(Struct, frozen=True):
     """Each of the units is added to its like, the largest first."""
 
     units: tuple[Unit, ...]
 
 
-@dataclass(frozen=True, slots=True)
-class PiecesTaken:
+class PiecesTaken(Struct, frozen=True):
     """``gone`` of a unit are taken from ``have``."""
 
     small: Unit
@@ -29,8 +26,7 @@ class PiecesTaken:
     gone: int
 
 
-@dataclass(frozen=True, slots=True)
-class PiecesAdded:
+class PiecesAdded(Struct, frozen=True):
     """``have`` and ``more`` of a unit are added."""
 
     small: Unit
@@ -38,16 +34,14 @@ class PiecesAdded:
     more: int
 
 
-@dataclass(frozen=True, slots=True)
-class LargerUnitFirst:
+class LargerUnitFirst(Struct, frozen=True):
     """The larger unit is taken first: ``count`` of it."""
 
     unit: Unit
     count: int
 
 
-@dataclass(frozen=True, slots=True)
-class UnitsTaken:
+class UnitsTaken(Struct, frozen=True):
     """``gone`` of ``had`` units are taken."""
 
     unit: Unit
@@ -55,45 +49,39 @@ class UnitsTaken:
     gone: int
 
 
-@dataclass(frozen=True, slots=True)
-class Left:
+class Left(Struct, frozen=True):
     """This is left when all is taken."""
 
     result: Quantity
 
 
-@dataclass(frozen=True, slots=True)
-class InAll:
+class InAll(Struct, frozen=True):
     """This is there when all is added."""
 
     result: Quantity
 
 
-@dataclass(frozen=True, slots=True)
-class SoFar:
+class SoFar(Struct, frozen=True):
     """This is there when some is added, and a number is still to come."""
 
     result: Quantity
 
 
-@dataclass(frozen=True, slots=True)
-class SetAside:
+class SetAside(Struct, frozen=True):
     """The pieces are set aside, and all is taken from the wholes."""
 
     wholes: Quantity
     pieces: Quantity
 
 
-@dataclass(frozen=True, slots=True)
-class OpenedToTake:
+class OpenedToTake(Struct, frozen=True):
     """The wholes are written as ``opened``, the same amount with enough of each unit."""
 
     wholes: Quantity
     opened: Quantity
 
 
-@dataclass(frozen=True, slots=True)
-class TakenFromWhole:
+class TakenFromWhole(Struct, frozen=True):
     """``left`` is left of the wholes; what was set aside comes back."""
 
     wholes: Quantity

@@ -1,143 +1,121 @@
 """Why a strategy does not suit a problem."""
 
-from dataclasses import dataclass
+from msgspec import Struct
 
 from onewhole.number.quantity import Quantity
 
 
-@dataclass(frozen=True, slots=True)
-class OtherOperation:
+class OtherOperation(Struct, frozen=True):
     """The strategy is for the other sign."""
 
 
-@dataclass(frozen=True, slots=True)
-class AllOnesAlready:
+class AllOnesAlready(Struct, frozen=True):
     """Whole numbers have no pieces to change to."""
 
 
-@dataclass(frozen=True, slots=True)
-class NoWholesToTake:
+class NoWholesToTake(Struct, frozen=True):
     """The second number has no larger units to take first."""
 
     second: Quantity
 
 
-@dataclass(frozen=True, slots=True)
-class NothingToSetAside:
+class NothingToSetAside(Struct, frozen=True):
     """The first number has no smaller part to set aside."""
 
     first: Quantity
 
 
-@dataclass(frozen=True, slots=True)
-class WholeTooSmall:
+class WholeTooSmall(Struct, frozen=True):
     """The wholes are not enough to take the second number from."""
 
     wholes: Quantity
     second: Quantity
 
 
-@dataclass(frozen=True, slots=True)
-class NoShiftNeeded:
+class NoShiftNeeded(Struct, frozen=True):
     """The second number is easy to take as it is."""
 
     second: Quantity
 
 
-@dataclass(frozen=True, slots=True)
-class NothingLacking:
+class NothingLacking(Struct, frozen=True):
     """The first number is full already."""
 
     first: Quantity
 
 
-@dataclass(frozen=True, slots=True)
-class TooLittleToGive:
+class TooLittleToGive(Struct, frozen=True):
     """The second number is not enough to fill the first one up."""
 
     first: Quantity
     second: Quantity
 
 
-@dataclass(frozen=True, slots=True)
-class NoColumns:
+class NoColumns(Struct, frozen=True):
     """The numbers have no places of tens to stand under each other, or only one place each."""
 
 
-@dataclass(frozen=True, slots=True)
-class ShiftNoEasier:
+class ShiftNoEasier(Struct, frozen=True):
     """To bring ``second`` to a round number, ``by`` would have to be found first, which is as hard."""
 
     second: Quantity
     by: Quantity
 
 
-@dataclass(frozen=True, slots=True)
-class FilledNotRound:
+class FilledNotRound(Struct, frozen=True):
     """``first`` filled up by ``by`` is no round number, so nothing becomes easier."""
 
     first: Quantity
     by: Quantity
 
 
-@dataclass(frozen=True, slots=True)
-class NotSoManyTimes:
+class NotSoManyTimes(Struct, frozen=True):
     """Neither number is a plain whole number that says how many times the other is taken."""
 
 
-@dataclass(frozen=True, slots=True)
-class TooManyTimes:
+class TooManyTimes(Struct, frozen=True):
     """A number is taken more times than are written one after another: ``times``, and at most ``most``."""
 
     times: int
     most: int
 
 
-@dataclass(frozen=True, slots=True)
-class NoPartsToSplit:
+class NoPartsToSplit(Struct, frozen=True):
     """Both numbers have one part only, so there is nothing to multiply part by part."""
 
 
-@dataclass(frozen=True, slots=True)
-class NoFractionToMultiply:
+class NoFractionToMultiply(Struct, frozen=True):
     """Both are whole numbers: there is no numerator to multiply."""
 
 
-@dataclass(frozen=True, slots=True)
-class NotByHeart:
+class NotByHeart(Struct, frozen=True):
     """More than one digit of a number is not 0, so the product is not known by heart."""
 
 
-@dataclass(frozen=True, slots=True)
-class NotSharedOut:
+class NotSharedOut(Struct, frozen=True):
     """The number behind the sign is no plain whole number, so it says no number of equal shares."""
 
 
-@dataclass(frozen=True, slots=True)
-class TooFewToShare:
+class TooFewToShare(Struct, frozen=True):
     """``number`` is less than ``by``: nothing can be given out before it is cut."""
 
     number: Quantity
     by: Quantity
 
 
-@dataclass(frozen=True, slots=True)
-class NotByWholes:
+class NotByWholes(Struct, frozen=True):
     """Both numbers are not plain whole numbers, as this way needs."""
 
 
-@dataclass(frozen=True, slots=True)
-class NoFactKnown:
+class NoFactKnown(Struct, frozen=True):
     """The quotient is not one of the facts up to 10 times 10."""
 
 
-@dataclass(frozen=True, slots=True)
-class NoGroups:
+class NoGroups(Struct, frozen=True):
     """The number behind the sign counts equal shares, and is no group to be measured out."""
 
 
-@dataclass(frozen=True, slots=True)
-class DigitsGoOn:
+class DigitsGoOn(Struct, frozen=True):
     """The digits of ``number`` divided by ``by`` would go on past the thousandths, or without end."""
 
     number: Quantity

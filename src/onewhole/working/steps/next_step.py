@@ -1,8 +1,10 @@
 """Which part of an expression with several operations is worked next, by the usual order."""
 
 from collections.abc import Callable, Iterator
-from dataclasses import dataclass, replace
 from typing import assert_never
+
+from msgspec import Struct
+from msgspec.structs import replace
 
 from onewhole.number.quantity import Quantity
 from onewhole.statements.expression import (
@@ -23,8 +25,7 @@ PAIR = 2
 Put = Callable[[Expression], Expression]
 
 
-@dataclass(frozen=True, slots=True)
-class NextStep:
+class NextStep(Struct, frozen=True):
     """The part that is worked next, why it comes first, and how the whole is written with its result."""
 
     part: OneStep
@@ -37,8 +38,7 @@ class NextStep:
         return replace(self, put=lambda part: put(inner(part)))
 
 
-@dataclass(frozen=True, slots=True)
-class PartAt:
+class PartAt(Struct, frozen=True):
     """A part of an expression, whether it stands in brackets, and how the whole is written with another."""
 
     part: Expression

@@ -1,7 +1,8 @@
 """Working an expression with several operations, one after another; each leans on the working of its own."""
 
 from collections.abc import Callable, Iterator
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from onewhole.number.ladder import Style
 from onewhole.number.quantity import Quantity
@@ -35,8 +36,7 @@ AT_ONCE = 100
 WorkOne = Callable[[Question], Working]
 
 
-@dataclass(frozen=True, slots=True)
-class StepsWorked:
+class StepsWorked(Struct, frozen=True):
     """The lines of several steps, and what they come to."""
 
     lines: tuple[Line, ...]

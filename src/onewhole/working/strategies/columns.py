@@ -10,7 +10,7 @@ and Operations in Base Ten); for decimals it is a written method as 5.NBT.B.7 as
 sums and differences inside a column need no help follows 2.OA.B.2 (known from memory by the end of grade 2).
 """
 
-from dataclasses import replace
+from msgspec.structs import replace
 
 from onewhole.number.ladder import TEN, Ladder, Style, places
 from onewhole.number.quantity import Quantity, landmark, trimmed, usual_in_parts

@@ -5,8 +5,9 @@ the namespace; the standards stand in it as Curriculum Standards Metadata, from 
 """
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
 from html import escape
+
+from msgspec import Struct
 
 from onewhole.number.quantity import NotOnLadderError
 from onewhole.problems.case_item import case_item
@@ -24,8 +25,7 @@ MANIFEST, TEST = "imsmanifest.xml", "test.xml"
 _FIRST_LINE = '<?xml version="1.0" encoding="UTF-8"?>'
 
 
-@dataclass(frozen=True, slots=True)
-class QuestionFiles:
+class QuestionFiles(Struct, frozen=True):
     """The files of a package by their names, and the labels of the problems that are not in it."""
 
     files: dict[str, str]

@@ -1,7 +1,8 @@
 """How a problem is answered in another program, and how the answer is marked there."""
 
-from dataclasses import dataclass
 from fractions import Fraction
+
+from msgspec import Struct
 
 from onewhole.notations.text import printed, text
 from onewhole.number.ladder import Style
@@ -14,31 +15,27 @@ from onewhole.statements.statement import MissingNumber, Question, Relation
 from onewhole.working.form import ANY_FORM
 
 
-@dataclass(frozen=True, slots=True)
-class FractionBoxes:
+class FractionBoxes(Struct, frozen=True):
     """Three boxes, for wholes, pieces and the size of the pieces: every equal form is right."""
 
     worth: Fraction
     parts: tuple[int, int, int]
 
 
-@dataclass(frozen=True, slots=True)
-class NumberBox:
+class NumberBox(Struct, frozen=True):
     """One box for a whole number or a decimal: every number that is worth as much is right."""
 
     written: str
     whole: bool
 
 
-@dataclass(frozen=True, slots=True)
-class SignChoice:
+class SignChoice(Struct, frozen=True):
     """A choice of less than, equal to and greater than."""
 
     right: Relation
 
 
-@dataclass(frozen=True, slots=True)
-class WrittenLine:
+class WrittenLine(Struct, frozen=True):
     """One line of text: right are these ways to write it, and no other."""
 
     right: tuple[str, ...]

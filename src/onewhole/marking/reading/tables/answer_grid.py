@@ -1,14 +1,14 @@
 """The grid that a table is laid on: the class, the problems of a page, and the cell that one was in."""
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from onewhole.marking.reading.tables.class_names import ListedPupil
 from onewhole.problems.problem import Problem
 
 
-@dataclass(frozen=True, slots=True)
-class AnswerGrid:
+class AnswerGrid(Struct, frozen=True):
     """The pupils of a class and the problems of a page, each in their order.
 
     ``code`` and ``label`` are the cell that one was in, or empty. ``rows`` are the codes that the grid shows,

@@ -4,6 +4,8 @@ from collections.abc import Mapping
 from dataclasses import dataclass, field
 from enum import Enum
 
+from msgspec import Struct
+
 #: Answers that are no pupil, no problem and no fraction.
 SKIP, ADD, EACH, TYPED = "skip", "add", "each", "typed"
 #: Where a block without codes begins: at the cell that one was in, or at the first of the class or page; with
@@ -38,8 +40,7 @@ class TableAsks(Enum):
     OVER = "over"
 
 
-@dataclass(frozen=True, slots=True)
-class TableQuestion:
+class TableQuestion(Struct, frozen=True):
     """One question: its key in the form, what it asks about, the answers that can be given, the one given.
 
     ``about`` are texts of the table, or a text and what it may mean. ``chosen`` is None while it is open.

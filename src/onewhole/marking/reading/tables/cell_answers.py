@@ -1,7 +1,8 @@
 """What each cell of a table is read as: as it stands or, where a spreadsheet changed it, as one says."""
 
 from collections.abc import Iterator, Mapping
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from onewhole.marking.reading.tables.answer_grid import AnswerGrid
 from onewhole.marking.reading.tables.asking import EACH, LIKELIEST, OTHER, SKIP, TYPED, TableAsks, TableTalk
@@ -12,8 +13,7 @@ _Where = tuple[int, int]
 _ARROW = "\N{RIGHTWARDS ARROW}"
 
 
-@dataclass(frozen=True, slots=True)
-class PlacedCell:
+class PlacedCell(Struct, frozen=True):
     """An answer and its cell: the text as it stood, and how it is to be read where that is not as it stands.
 
     ``code`` is of the class, or the key of a pupil who is to be added.

@@ -3,8 +3,9 @@
 import re
 import unicodedata
 from collections.abc import Sequence
-from dataclasses import dataclass
 from enum import Enum
+
+from msgspec import Struct
 
 _CODE = re.compile(r"k ?0*(\d{1,4})", re.IGNORECASE)
 _CODE_FIRST = re.compile(r"(k ?\d{1,4})[\s.:)\]-]+(.+)", re.IGNORECASE)
@@ -23,8 +24,7 @@ class MatchedBy(Enum):
     NOTHING = "nothing"
 
 
-@dataclass(frozen=True, slots=True)
-class ListedPupil:
+class ListedPupil(Struct, frozen=True):
     """A pupil of the class as the teacher lists them; the name is empty where none was typed."""
 
     code: str
@@ -36,8 +36,7 @@ class ListedPupil:
         return int(re.sub(r"\D", "", self.code) or 0)
 
 
-@dataclass(frozen=True, slots=True)
-class PupilMatch:
+class PupilMatch(Struct, frozen=True):
     """Whom a text may mean, by codes; none for a stranger. ``doubted``: a part of it is of somebody else."""
 
     by: MatchedBy

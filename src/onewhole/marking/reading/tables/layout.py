@@ -1,7 +1,8 @@
 """Where a table has its pupils, its problems and its answers."""
 
 from collections.abc import Callable, Iterator, Sequence
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from onewhole.marking.reading.answer import Unreadable, read_written
 from onewhole.marking.reading.tables.class_names import ListedPupil, MatchedBy, looks_like_code, match_pupil
@@ -11,8 +12,7 @@ from onewhole.marking.reading.tables.table_cell import Table, turned
 from onewhole.problems.problem import Problem
 
 
-@dataclass(frozen=True, slots=True)
-class TableLayout:
+class TableLayout(Struct, frozen=True):
     """A table that has pupils in its rows, turned for that where need be.
 
     ``titles`` are rows above the table itself; ``heading`` is the row of the problems' labels, or None;

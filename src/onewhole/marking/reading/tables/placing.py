@@ -1,6 +1,7 @@
 """Where each answer of a table goes: what is sure is placed, what is not is asked, and nothing is guessed."""
 
-from dataclasses import dataclass, replace
+from msgspec import Struct
+from msgspec.structs import replace
 
 from onewhole.marking.reading.answer import Unreadable, read_written
 from onewhole.marking.reading.tables.answer_grid import AnswerGrid
@@ -24,8 +25,7 @@ from onewhole.marking.reading.tables.row_pupils import row_pupils
 from onewhole.marking.reading.tables.table_cell import Table, turned
 
 
-@dataclass(frozen=True, slots=True)
-class Placing:
+class Placing(Struct, frozen=True):
     """Where the answers of a table go, as far as that is known, and what is asked.
 
     ``added`` are pupils to be added, by key, with their names. ``left_out`` are rows and columns that are not

@@ -1,8 +1,9 @@
 """Cells that a spreadsheet changed while they were typed, and what they may have been."""
 
-from dataclasses import dataclass
 from enum import Enum
 from math import lcm
+
+from msgspec import Struct
 
 from onewhole.errors import InputError
 from onewhole.marking.reading.dates import fractions_of_date, fractions_of_day_number
@@ -28,8 +29,7 @@ class Spoilt(Enum):
     REDUCED = "reduced"
 
 
-@dataclass(frozen=True, slots=True)
-class SpoiltCell:
+class SpoiltCell(Struct, frozen=True):
     """A cell that may not be what was typed: how it was changed, what it may have been, likeliest first."""
 
     how: Spoilt

@@ -2,8 +2,9 @@
 
 import unicodedata
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
 from enum import Enum
+
+from msgspec import Struct
 
 
 class CellMade(Enum):
@@ -15,8 +16,7 @@ class CellMade(Enum):
     FORMULA = "formula"
 
 
-@dataclass(frozen=True, slots=True)
-class TableCell:
+class TableCell(Struct, frozen=True):
     r"""A cell: its text as the sheet shows it, and what the sheet made of it where the file tells.
 
     >>> TableCell("\N{NO-BREAK SPACE}K01 ").plain
