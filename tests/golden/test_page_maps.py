@@ -1,8 +1,9 @@
 """Where answers stand on paper: papers that are printed already are read by it."""
 
 import json
-from dataclasses import asdict
 from pathlib import Path
+
+import msgspec
 
 from onewhole.sheets.page_marks import LAYOUT
 from tests.kit.papers import mapped, texts
@@ -16,7 +17,7 @@ def test_answers_stand_where_they_stood(accept: bool) -> None:
     A paper that was printed before would else be taken for one printed now, and its answers cut out in the
     wrong places.
     """
-    stands = {name: [asdict(page) for page in mapped(text).pages] for name, text in texts().items()}
+    stands = {name: msgspec.to_builtins(mapped(text).pages) for name, text in texts().items()}
     found = json.loads(json.dumps({"layout": LAYOUT, "pages": stands}))
     if accept:
         KEPT.write_text(json.dumps(found, indent=None, separators=(",", ":")) + "\n", encoding="utf-8")

@@ -4,7 +4,6 @@ import ast
 import re
 from collections import Counter
 from collections.abc import Iterator
-from dataclasses import fields, is_dataclass
 from enum import Enum
 from functools import cache
 from importlib import import_module
@@ -14,6 +13,7 @@ from types import UnionType
 from typing import get_args, get_type_hints
 
 import pytest
+from msgspec import Struct
 
 from onewhole.languages.film_words import FilmWords
 from onewhole.languages.page_words import PageWords
@@ -244,21 +244,21 @@ def test_no_word_round_a_page_or_a_film_is_lacking(tag: str) -> None:
     """None is empty, and holes are those that the English words have."""
     language, english = LANGUAGES[tag], LANGUAGES["en-US"]
     for own, first in ((language.page, english.page), (language.film, english.film)):
-        for one in fields(own):
-            written, known = getattr(own, one.name), getattr(first, one.name)
-            assert written, one.name
+        for name in own.__struct_fields__:
+            written, known = getattr(own, name), getattr(first, name)
+            assert written, name
             assert re.findall(r"\{\w+\}", str(written)) == re.findall(r"\{\w+\}", str(known))
     assert [key for key, _ in language.page.ways] == [key for key, _ in english.page.ways]
 
 
-def _said_by(language: object, name: str = "") -> Iterator[tuple[str, object]]:
+def _said_by(language: Struct, name: str = "") -> Iterator[tuple[str, object]]:
     """Every message of a language: each function that says a meaning, each text round a page or film."""
-    for one in fields(language):  # type: ignore[arg-type]
-        value = getattr(language, one.name)
-        if is_dataclass(value) and not isinstance(value, type):
-            yield from _said_by(value, f"{name}{one.name}.")
+    for one in language.__struct_fields__:
+        value = getattr(language, one)
+        if isinstance(value, Struct):
+            yield from _said_by(value, f"{name}{one}.")
         else:
-            yield f"{name}{one.name}", value
+            yield f"{name}{one}", value
 
 
 def test_spanish_says_every_message_in_its_own_words() -> None:
@@ -290,7 +290,7 @@ def test_no_words_are_idle() -> None:
         if isinstance(node, ast.FunctionDef | ast.ClassDef) and not used[node.name]
     }
     families = (PageWords, FilmWords, HomeTold, KeyTold, StoriesTold, WorkingTold)
-    words = {one.name for family in families for one in fields(family)}
+    words = {name for family in families for name in family.__struct_fields__}
     assert idle | {word for word in words if not used[word] and f"${word}" not in pages} == set()
 
 

@@ -31,7 +31,8 @@ PURE_IMPORTS = frozenset(
         "itertools",
         "json",
         "math",
-        "msgspec",  # records from JSON and back, as `json` is
+        "msgspec",  # records: made, changed, and read from JSON and back
+        "msgspec.structs",
         "num2words",
         "operator",
         "re",

@@ -6,6 +6,7 @@ from fractions import Fraction
 from itertools import islice
 
 import pytest
+from msgspec import Struct
 
 from onewhole.working.questions import suiting
 from onewhole.working.work import work
@@ -23,6 +24,9 @@ def floats_in(thing: object, at: str = "") -> Iterator[str]:
         case dict():
             for key, part in thing.items():
                 yield from floats_in(part, f"{at}[{key!r}]")
+        case Struct():
+            for name in thing.__struct_fields__:
+                yield from floats_in(getattr(thing, name), f"{at}.{name}")
         case _ if is_dataclass(thing):
             for field in fields(thing):
                 yield from floats_in(getattr(thing, field.name), f"{at}.{field.name}")

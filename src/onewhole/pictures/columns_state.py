@@ -45,10 +45,7 @@ class ColumnsState(Struct, frozen=True):
 
     def changed(self, unit: Unit, **changes: object) -> "ColumnsState":
         """Return the state with one column changed."""
-        made = tuple(
-            replace(column, **changes) if column.unit == unit else column  # type: ignore[arg-type]
-            for column in self.columns
-        )
+        made = tuple(replace(column, **changes) if column.unit == unit else column for column in self.columns)
         return replace(self, columns=made)
 
     def column(self, unit: Unit) -> DigitColumn:

@@ -92,7 +92,7 @@ class Squares:
 
     def change(self, name: str, **changes: object) -> None:
         """Change a row."""
-        self.rows[name] = replace(self.rows[name], **changes)  # type: ignore[arg-type]
+        self.rows[name] = replace(self.rows[name], **changes)
 
     def write(self, name: str, number: Sequence[int], end: int) -> None:
         """Write digits so that the last one stands in a square."""

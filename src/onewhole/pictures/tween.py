@@ -1,6 +1,5 @@
 """In-between scenes: what is shown while one scene changes into the next."""
 
-from dataclasses import fields
 from fractions import Fraction
 from typing import Any, assert_never
 
@@ -66,9 +65,9 @@ def _moved(before: Shape, after: Shape, share: Fraction, written: Shape | None =
         msg = "a shape cannot change into another kind"
         raise TypeError(msg)
     now: dict[str, Any] = {}
-    for one in fields(after):
-        start, end = getattr(before, one.name), getattr(after, one.name)
-        now[one.name] = start + (end - start) * share if isinstance(end, Fraction) else end
+    for name in after.__struct_fields__:
+        start, end = getattr(before, name), getattr(after, name)
+        now[name] = start + (end - start) * share if isinstance(end, Fraction) else end
     if isinstance(written, Words):
         now["caption"] = written.caption
     return replace(after, **now)

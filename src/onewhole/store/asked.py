@@ -1,7 +1,6 @@
 """What pupils were asked in talks after a night: a row is added and stays, also one that is taken back."""
 
 from collections.abc import Sequence
-from dataclasses import fields
 from datetime import datetime
 
 from msgspec import Struct
@@ -37,8 +36,7 @@ _COLUMNS = tables.asked_answers.c
 #: The columns of a row, as `KeptAsked` takes them; two have another name there.
 _ELSEWHERE = {"night": _COLUMNS.night_number, "code": tables.pupils.c.code}
 _ROW = tuple(
-    _ELSEWHERE[field.name] if field.name in _ELSEWHERE else _COLUMNS[field.name]
-    for field in fields(KeptAsked)
+    _ELSEWHERE[name] if name in _ELSEWHERE else _COLUMNS[name] for name in KeptAsked.__struct_fields__
 )
 
 

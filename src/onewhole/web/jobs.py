@@ -191,4 +191,4 @@ class Jobs:
     def _put(self, name: str, **changes: float | str | Draft | tuple[str, ...] | None) -> None:
         with self._turn:
             if name in self._jobs:
-                self._jobs[name] = replace(self._jobs[name], **changes)  # type: ignore[arg-type]
+                self._jobs[name] = replace(self._jobs[name], **changes)

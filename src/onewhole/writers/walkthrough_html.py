@@ -2,7 +2,6 @@
 
 from base64 import b64encode
 from collections.abc import Iterable, Iterator
-from dataclasses import asdict
 from fractions import Fraction
 from functools import cache
 from hashlib import sha256
@@ -10,6 +9,8 @@ from html import escape
 from importlib.resources import files
 from string import Template
 from typing import assert_never
+
+from msgspec.structs import asdict
 
 from onewhole.languages.class_words import ClassWords
 from onewhole.languages.language import Language

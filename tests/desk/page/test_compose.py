@@ -147,7 +147,7 @@ def test_what_no_problem_settles_is_said() -> None:
 @pytest.mark.parametrize("taught", STRATEGIES, ids=lambda one: one.key)
 def test_a_page_for_every_strategy(taught: object) -> None:
     """Each problem suits what the class was taught."""
-    kept(compose(replace(SMALL, strategy=taught, skill=WishedSkill.BOTH)))  # type: ignore[arg-type] # a strategy
+    kept(compose(replace(SMALL, strategy=taught, skill=WishedSkill.BOTH)))  # a strategy
 
 
 def test_what_comes_back_stands_as_it_was_typed_and_has_no_twin() -> None:

@@ -31,6 +31,9 @@ class DistrictWishes(Struct, frozen=True):
     pupils: bool = True
 
 
+NO_DISTRICT_WISHES = DistrictWishes()
+
+
 class DistrictRun(Struct, frozen=True):
     """What a run did: how many files were there and how many of them were read, what was found, seconds."""
 
@@ -40,7 +43,7 @@ class DistrictRun(Struct, frozen=True):
     seconds: dict[str, float] = field(default_factory=dict)
 
 
-def run_district(folders: list[Path], goal: Path, wishes: DistrictWishes = DistrictWishes()) -> DistrictRun:
+def run_district(folders: list[Path], goal: Path, wishes: DistrictWishes = NO_DISTRICT_WISHES) -> DistrictRun:
     """Put the papers of some folders together and write what they show into a folder.
 
     What was counted before is not read again. Written are the report, the prior file, and unless that is not

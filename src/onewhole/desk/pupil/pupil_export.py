@@ -2,10 +2,10 @@
 
 import json
 from collections.abc import Iterator
-from dataclasses import asdict
 from pathlib import Path
 
 from msgspec import Struct
+from msgspec.structs import asdict
 
 from onewhole.desk.pupil.csv_cells import csv_bytes, csv_text
 from onewhole.desk.pupil.held_findings import HOW_KNOWN, HeldFinding, held_findings

@@ -1,7 +1,6 @@
 """Tomorrow morning: the class's ideas, whom to see first, who works with whom, what findings rest on."""
 
 from collections.abc import Mapping, Sequence
-from dataclasses import fields
 from datetime import date
 from hashlib import sha256
 from threading import Lock
@@ -129,7 +128,7 @@ class Morning(Struct, frozen=True):
 
 
 #: What is held of a morning: everything but the night's page, which is read anyway.
-_PARTS = tuple(one.name for one in fields(Morning) if one.name != "page")
+_PARTS = tuple(name for name in Morning.__struct_fields__ if name != "page")
 _KINDS = get_type_hints(Morning)
 _READER: Decoder[Parts] = Decoder(GenericAlias(tuple, tuple(_KINDS[name] for name in _PARTS)))
 #: One morning is worked out after another: who asks for one that is being worked out gets the same.

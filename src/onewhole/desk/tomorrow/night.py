@@ -49,6 +49,9 @@ class NightPrints(Struct, frozen=True):
     forms: Forms = field(default_factory=dict)
 
 
+USUAL_PRINTS = NightPrints()
+
+
 def night(
     folder: Path,
     to: Path,
@@ -57,7 +60,7 @@ def night(
     settings: GroupSettings = USUAL,
     tonight: Tonight | None = None,
     wishes: GroupWishes = NO_WISHES,
-    prints: NightPrints = NightPrints(),
+    prints: NightPrints = USUAL_PRINTS,
     elsewhere: Learnt = NOTHING,
 ) -> NightFiles:
     """Do one night of a folder: ``sheet.txt``, and ``answers.csv``, ``.xlsx`` or ``.ods`` once they are back.
