@@ -36,7 +36,7 @@ def build(to: Path = BUILT) -> Path:
     static = Path(str(files("onewhole.web") / "static"))
     shutil.copy(static / "kite.svg", to)
     (to / "look.css").write_text(_with_letters(to, static / "look.css"), encoding="utf-8")
-    _pack(to / "onewhole.zip")
+    pack(to / "onewhole.zip")
     return to
 
 
@@ -52,8 +52,8 @@ def _with_letters(to: Path, look: Path) -> str:
     return text
 
 
-def _pack(goal: Path) -> None:
-    """Pack what Python reads: the rooms, the words of numbers, and what the page asks."""
+def pack(goal: Path) -> None:
+    """Pack what Python reads: the rooms, number words, how records are made, and what the page asks."""
     package = ROOT / "src" / "onewhole"
     found = {package / "__init__.py": "onewhole/__init__.py", HERE / "trying.py": "trying.py"}
     for room in ROOMS:
@@ -64,6 +64,7 @@ def _pack(goal: Path) -> None:
     assert spec.origin is not None, "it lies on the disk"
     words = Path(spec.origin).parent
     found |= {path: f"num2words/{path.name}" for path in sorted(words.glob("*.py"))}
+    found |= {path: f"msgspec/{path.name}" for path in sorted((HERE / "in_python").glob("*.py"))}
     with ZipFile(goal, "w") as packed:
         for path, name in sorted(found.items(), key=lambda one: one[1]):
             if (
