@@ -10,22 +10,24 @@ from typing import Any, ClassVar, cast, dataclass_transform
 __all__ = ["Struct", "field"]
 
 
+#: What a class is asked for, and hands on to those that are made from it.
+_ASKED: dict[type, dict[str, bool]] = {}
+
+
 @dataclass_transform(field_specifiers=(field,))
 class _StructMeta(type):
     """Makes a class whose annotations are its fields a dataclass, as it is asked for beside its bases."""
 
-    #: What a class hands on to those that are made from it.
-    asked: dict[str, bool]
     __struct_fields__: tuple[str, ...]
 
     def __new__(
         cls, name: str, bases: tuple[type, ...], namespace: dict[str, Any], **asked: bool
     ) -> "_StructMeta":
         made: Any = super().__new__(cls, name, bases, namespace)
-        handed_on = [base.asked for base in reversed(bases) if isinstance(base, _StructMeta)]
-        made.asked = {key: value for each in (*handed_on, asked) for key, value in each.items()}
+        handed_on = [_ASKED[base] for base in reversed(bases) if base in _ASKED]
+        _ASKED[made] = {key: value for each in (*handed_on, asked) for key, value in each.items()}
         if handed_on:
-            dataclass(**made.asked)(made)
+            dataclass(**_ASKED[made])(made)
             made.__struct_fields__ = tuple(one.name for one in fields(made))
         return cast("_StructMeta", made)
 
