@@ -5,13 +5,12 @@ import re
 import threading
 from collections.abc import Callable, Iterator
 from contextlib import contextmanager
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import UTC, datetime
 from pathlib import Path
 from socket import socket as Socket  # noqa: N812 - a variable is called socket
 
 import uvicorn
-from msgspec.structs import replace
 from starlette.testclient import TestClient
 from starlette.types import ASGIApp
 

@@ -1,12 +1,14 @@
 """Pages made by the real writers from real sheets, and the same pages pressed."""
 
+import dataclasses
 import datetime as dt
 import os
 import re
-from dataclasses import replace
 from datetime import date
 from functools import cache
 from itertools import product
+
+from msgspec.structs import replace
 
 from onewhole.desk.marking.findings import most_useful
 from onewhole.desk.marking.mark import Marked, mark
@@ -133,7 +135,7 @@ def _papered(paper: str, size: str, night: str) -> list[PracticePage]:
     for page in practised(night):
         own = page.practice.sheet
         papered = replace(own, header=replace(own.header, paper=header.paper, print=header.print))
-        found.append(replace(page, practice=replace(page.practice, sheet=papered)))
+        found.append(replace(page, practice=dataclasses.replace(page.practice, sheet=papered)))
     return found
 
 

@@ -2,8 +2,10 @@
 
 import re
 from collections import Counter
-from dataclasses import replace
+from dataclasses import replace as changed
 from fractions import Fraction
+
+from msgspec.structs import replace
 
 from onewhole.statements.line_plot import PlotQuestion
 from onewhole.statements.statement import Question
@@ -17,7 +19,7 @@ def led_to(heard: Heard) -> Heard | None:
         return None
     question = Question(asked.leads_to)
     lines = working.lines[1:]
-    return replace(
+    return changed(
         heard,
         item=replace(
             heard.item, statement=question, working=replace(working, statement=question, lines=lines)

@@ -6,8 +6,6 @@ from datetime import date, datetime
 from pathlib import Path
 from threading import Lock
 
-from msgspec import Struct
-
 from onewhole.desk.classes.class_records import NotThere, Store, open_book
 from onewhole.desk.keep.backups import remove_kept
 from onewhole.desk.keep.way_back import Damaged
@@ -98,7 +96,8 @@ Sees = Callable[[Store, int, int], SeesPapers]
 """Gives what looks at the pictures of papers, for a file, a class and a night."""
 
 
-class App(Struct, frozen=True):
+@dataclass(frozen=True, slots=True)
+class App:
     """The state that every page shares. ``folder`` is where films and printed pages of the nights are put.
 
     ``sees`` looks at the pictures of papers. ``signs_in`` says that one signs in with a password, and so out

@@ -2,10 +2,11 @@
 
 from collections import Counter
 from collections.abc import Iterator
-from dataclasses import replace
+from dataclasses import replace as changed
 from random import Random
 
 import pytest
+from msgspec.structs import replace
 
 from lab.answers import class_rows
 from lab.pages import room12
@@ -114,7 +115,7 @@ def test_a_reason_of_somebody_else_is_found_untrue(which: int) -> None:
     """The predicates can fail: what is said of one pupil is not true of one whose answers are others."""
     places = list(_seatings(which))[:24]
     wrong = sum(
-        not is_true(why, replace(one, marks=other.marks, found=other.found, placing=other.placing))
+        not is_true(why, changed(one, marks=other.marks, found=other.found, placing=other.placing))
         for one, other in zip(places, reversed(places), strict=True)
         for why in one.placing.because
     )
