@@ -1,8 +1,8 @@
 """A night of a year composed: when its day comes, with what the class has shown meanwhile."""
 
-import dataclasses
 from collections.abc import Collection, Hashable, Iterable, Iterator, Sequence
 from contextlib import suppress
+from dataclasses import replace as changed
 from fractions import Fraction
 from functools import lru_cache
 from hashlib import sha256
@@ -227,7 +227,7 @@ def _told(sheet: Sheet, night: YearNight, minutes: int) -> Sheet:
             continue
         with suppress(NoStoryError):
             made = tell(one.typed, seed=night.at).problem(one.label)
-            items[at] = dataclasses.replace(one, story=made.story, telling=made.telling)
+            items[at] = changed(one, story=made.story, telling=made.telling)
             if _minutes(replace(sheet, items=tuple(items))) <= minutes:
                 told += 1
             else:
