@@ -90,13 +90,18 @@ class _Column(Struct, frozen=True):
 
 
 class _ToLayOut(Struct, frozen=True):
-    """What is to be laid out: states and shares, every unit there is, and every number as it is written."""
+    """What is to be laid out: shares, every unit there is, and every number as it is written.
 
-    states: tuple[SharesState, ...]
+    ``left`` and ``each`` are how many of each unit there are at most, still there and in each share, and
+    ``label`` is the room that the longest number needs.
+    """
+
     by: int
     units: tuple[Unit, ...]
+    left: tuple[int, ...]
+    each: tuple[int, ...]
     written: tuple[Quantity, ...]
-    told: tuple[Quantity, ...]
+    label: Fraction
     strips: bool
 
     @classmethod
@@ -106,7 +111,11 @@ class _ToLayOut(Struct, frozen=True):
         found = {unit for state in states for unit in _units(state)} or {written[0].ladder.units[-1]}
         units = tuple(sorted(found, key=lambda unit: -unit.size))
         told = (*map(_told, left), *(_sum(state) for state in states if state.has))
-        return cls(states, by, units, written, told, _as_strips(units, written))
+        most_left, most_each = (
+            tuple([max(count(state, unit) for state in states) for unit in units]) for count in (_left, _each)
+        )
+        label = max(map(across, told))
+        return cls(by, units, most_left, most_each, written, label, _as_strips(units, written))
 
 
 class _SharesDrawing(Struct, frozen=True):
@@ -150,23 +159,20 @@ class _SharesDrawing(Struct, frozen=True):
     ) -> "_SharesDrawing | None":
         columns: list[_Column] = []
         left = GAP
-        for unit in given.units:
+        for unit, most in zip(given.units, map(max, given.left, given.each), strict=True):
             one = wide * unit.size / given.units[0].size if given.strips else wide
             if one < LEAST_PART:
                 return None
             side_by_side = abreast if not given.strips or one < wide else max(1, abreast // FIVE)
-            here = min(side_by_side, _most(given.states, unit))
+            here = min(side_by_side, max(1, most))
             columns.append(_column(unit, given.written, one, here, left))
             left += columns[-1].across
-        label = max(across(number) for number in given.told) + 2 * GAP
         tall = STRIP if given.strips else wide
-        piles, rows = (
-            max(_lines(column, count(state, column.unit)) for state in given.states for column in columns)
-            for count in (_left, _each)
-        )
+        piles, rows = (max(map(_lines, columns, counts)) for counts in (given.left, given.each))
         row = max(rows * tall + GAP / 2, least)
         pile = max(piles * tall, least or TALL)
-        return cls(given.by, tuple(columns), tall, pile, row, left + label, given.strips, bool(least))
+        width = left + given.label + 2 * GAP
+        return cls(given.by, tuple(columns), tall, pile, row, width, given.strips, bool(least))
 
     @property
     def height(self) -> Fraction:
@@ -199,12 +205,12 @@ class _SharesDrawing(Struct, frozen=True):
             yield self._number("left", state.left, HEAD + self.pile / 2)
 
     def _rows(self, state: SharesState) -> Iterator[Piece]:
+        counts = [(column, _each(state, column.unit)) for column in self.columns]
         for share in range(self.by):
             top = HEAD + self.pile + 2 * GAP + share * (self.row + GAP / 2)
             box = Box(GAP / 2, top, self.width - GAP, self.row)
             yield Piece(f"share/{share}", box)
-            for column in self.columns:
-                each = _each(state, column.unit)
+            for column, each in counts:
                 yield from self._units(column, share * each, each, top + GAP / 2)
             if state.each and self.numbered:
                 yield self._number(f"has/{share}", _sum(state), top + self.row / 2)
@@ -255,10 +261,6 @@ def _each(state: SharesState, unit: Unit) -> int:
 
 def _left(state: SharesState, unit: Unit) -> int:
     return counted_by_unit((state.left,)).get(unit, 0) if state.left else 0
-
-
-def _most(states: tuple[SharesState, ...], unit: Unit) -> int:
-    return max(1, *(max(_each(state, unit), _left(state, unit)) for state in states))
 
 
 def _lines(column: _Column, count: int) -> int:
