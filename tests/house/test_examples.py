@@ -48,7 +48,7 @@ def test_the_night_shows_every_kind_of_finding() -> None:
 
 def test_every_practice_page_has_nothing_to_change() -> None:
     """It climbs, holds no twins, and mixes problems with and without regrouping."""
-    pages = practice_pages(mark(SHEET, ANSWERS), Tomorrow())
+    pages = tuple(practice_pages(mark(SHEET, ANSWERS), Tomorrow()))
     assert len(pages) == 7
     found = {page.whose: audit_sheet(WorkedSheet(page.practice.sheet)).findings for page in pages}
     assert not any(found.values())

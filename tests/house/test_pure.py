@@ -55,6 +55,7 @@ CLOCK_CALLS = frozenset({"today", "fromtimestamp"})  # of the `date` that may be
 #: Files whose functions may import, each with its reason.
 LATE_IMPORTS = {
     "cli/main.py": "loads the door when a verb was asked for, so that the command answers quickly",
+    "languages/table.py": "a language is loaded when something is said in it: most commands speak one",
     "writers/film_link.py": "only a sheet with a film's address waits for what makes its code",
     "presses/listening/listener.py": "the process that listens loads what hears, once its limits stand",
     "presses/listening/scores.py": "the recognizer is an extra: the process that listens loads it",

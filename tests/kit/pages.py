@@ -119,7 +119,7 @@ def marked(paper: str = "letter", size: str = "ordinary") -> Marked:
 @cache
 def practised(night: str = "first") -> tuple[PracticePage, ...]:
     """The practice of every group of Room 12, found once; on a later night each ends with a slip to find."""
-    return practice_pages(marked(), Tomorrow(find_slip=night == "later"))
+    return tuple(practice_pages(marked(), Tomorrow(find_slip=night == "later")))
 
 
 @cache

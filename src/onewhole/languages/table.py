@@ -1,7 +1,6 @@
-"""The languages there are, by tag. A new language is one package and one line here."""
+"""The languages there are, by tag. A new language is one package and a function here."""
 
-from collections.abc import Mapping
-from types import MappingProxyType
+from collections.abc import Callable, Iterator, Mapping
 
 from msgspec.structs import replace
 
@@ -9,10 +8,42 @@ from onewhole.errors import InputError
 from onewhole.languages.class_words import ClassWords
 from onewhole.languages.english.tongue import ENGLISH
 from onewhole.languages.language import Language
-from onewhole.languages.portuguese import PORTUGUESE
-from onewhole.languages.spanish.tongue import SPANISH
 
-LANGUAGES: Mapping[str, Language] = MappingProxyType({one.tag: one for one in (ENGLISH, SPANISH, PORTUGUESE)})
+
+def _english() -> Language:
+    return ENGLISH
+
+
+def _spanish() -> Language:
+    from onewhole.languages.spanish.tongue import SPANISH  # noqa: PLC0415
+
+    return SPANISH
+
+
+def _portuguese() -> Language:
+    from onewhole.languages.portuguese import PORTUGUESE  # noqa: PLC0415
+
+    return PORTUGUESE
+
+
+class _Languages(Mapping[str, Language]):
+    """A language is loaded when something is said in it: most commands speak one."""
+
+    _by_tag: Mapping[str, Callable[[], Language]] = {
+        "en-US": _english, "es-US": _spanish, "pt-BR": _portuguese,
+    }  # fmt: skip
+
+    def __getitem__(self, tag: str) -> Language:
+        return self._by_tag[tag]()
+
+    def __iter__(self) -> Iterator[str]:
+        return iter(self._by_tag)
+
+    def __len__(self) -> int:
+        return len(self._by_tag)
+
+
+LANGUAGES: Mapping[str, Language] = _Languages()
 
 #: What a class speaks that has not said what it speaks.
 SPOKEN = ENGLISH

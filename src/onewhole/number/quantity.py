@@ -3,7 +3,6 @@
 from fractions import Fraction
 from functools import lru_cache
 from operator import mul
-from typing import cast
 
 from msgspec import Struct
 from msgspec.structs import replace
@@ -64,7 +63,9 @@ class Quantity(Struct, frozen=True):
     def amounts(self) -> tuple[int, ...]:
         """Return the counts with 0 where nothing is written."""
         counts = self.counts
-        return cast("tuple[int, ...]", counts if counts[0] is not None else (0, *counts[1:]))
+        if counts[0] is None:
+            counts = (0, *counts[1:])
+        return counts  # type: ignore[return-value] # only the wholes may be left unwritten
 
     @property
     def parts(self) -> int:

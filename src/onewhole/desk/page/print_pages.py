@@ -1,9 +1,12 @@
 """Print a sheet: pupil page, answer key, workings and the page for home, each a PDF."""
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Iterator, Sequence
+from concurrent.futures import Future, ThreadPoolExecutor
 from datetime import datetime
 from pathlib import Path
 from typing import assert_never
+
+from msgspec import Struct
 
 from onewhole.desk.page.braille_files import braille_where_asked
 from onewhole.desk.page.fitting import Fitted, fitted
@@ -91,13 +94,13 @@ def _for_each(pupils: Sequence[str]) -> list[Json]:
 
 def sheet_pages(
     worked: WorkedSheet, pupils: Sequence[str] = (), pupil: Printed | None = None
-) -> tuple[tuple[str, Printed], ...]:
-    """Return every page of a sheet by its name, not pressed yet; the pupils' with a copy for each of them."""
-    pages = {page: sheet_page(page, worked, pupil) for page in SheetPage}
-    if pupils:
-        pages[SheetPage.PUPIL] = for_pupils(pages[SheetPage.PUPIL], worked, pupils)
-    of_sheet = tuple((page.value, made) for page, made in pages.items())
-    return (*of_sheet, *_in_other_languages(worked))
+) -> Iterator[tuple[str, Printed]]:
+    """Yield every page of a sheet by its name, not pressed yet; the pupils' with a copy for each of them."""
+    for page in SheetPage:
+        made = sheet_page(page, worked, pupil)
+        copied = pupils and page is SheetPage.PUPIL
+        yield page.value, for_pupils(made, worked, pupils) if copied else made
+    yield from _in_other_languages(worked)
 
 
 def for_pupils(page: Printed, worked: WorkedSheet, pupils: Sequence[str]) -> Printed:
@@ -147,6 +150,29 @@ def fitted_pupil_page(worked: WorkedSheet) -> Fitted:
     return fitted(lambda fit: pupil_page(worked, fit), worked.header.fit)
 
 
+class Pressing(Struct, frozen=True):
+    """Pages that are being pressed, in order, beside other work: the press needs no turn of Python's."""
+
+    turns: tuple[tuple[str, Future[bytes]], ...]
+
+    def ready(self) -> tuple[Ready, ...]:
+        """Wait for every page. Raises PressError."""
+        return tuple(Ready(name, "pdf", turn.result()) for name, turn in self.turns)
+
+
+def press_beside(pages: Iterable[tuple[str, Printed]], *, when: datetime) -> Pressing:
+    """Begin to press every page, each as soon as it is made; nothing is written."""
+    hand = ThreadPoolExecutor(1, "press")
+    try:
+        return Pressing(
+            tuple(
+                (name, hand.submit(press, page.source, data=page.content, when=when)) for name, page in pages
+            )
+        )
+    finally:
+        hand.shutdown(wait=False)
+
+
 def pressed(pages: Iterable[tuple[str, Printed]], *, when: datetime) -> tuple[Ready, ...]:
-    """Press every page; nothing is written."""
-    return tuple(Ready(name, "pdf", press(page.source, data=page.content, when=when)) for name, page in pages)
+    """Press every page; nothing is written. Raises PressError."""
+    return press_beside(pages, when=when).ready()

@@ -74,7 +74,7 @@ def print_morning(
     prints = prints_of(book, room_number)
     languages = languages_of(book, room_number)
     asked = Tomorrow(codes, earlier, due=due, fit=prints.fit, languages=languages)
-    pages = plan_pages(found.marked, asked, printed_names(room(book, room_number), when))
+    pages = tuple(plan_pages(found.marked, asked, printed_names(room(book, room_number), when)))
     many = {group.name: len(group.pupils) for group in found.marked.groups} if copies else {}
     whole = _together(pages, many, found.page.sheet.header, both_sides=prints.both_sides)
     pages = ((TomorrowPage(TOGETHER, EveryPaper()), whole), *pages)

@@ -13,7 +13,7 @@ from onewhole.desk.marking.mark import Marked, as_object, asked_of_class, mark_s
 from onewhole.desk.page import audit as audits
 from onewhole.desk.page.braille_files import braille_where_asked
 from onewhole.desk.page.own_pages import own_pages
-from onewhole.desk.page.print_pages import pressed, sheet_pages
+from onewhole.desk.page.print_pages import press_beside, pressed, sheet_pages
 from onewhole.desk.page.put_pages import Made, MadeFrom, NightPart, Ready, put
 from onewhole.desk.page.sheets import sheet_in
 from onewhole.desk.tomorrow.group_wishes import NO_WISHES, GroupWishes, with_wishes
@@ -77,10 +77,11 @@ def night(
     braille = "yes" if prints.braille else None
     sheet = WorkedSheet(sheet_in(folder / SHEET, languages=prints.languages, braille=braille))
     answers = answers_of_night(folder)
-    pages = pressed(sheet_pages(sheet), when=when) + braille_where_asked(sheet)
-    pages += own_pages(sheet.sheet, prints.forms, when)
+    pressing = press_beside(sheet_pages(sheet), when=when)
+    own = braille_where_asked(sheet) + own_pages(sheet.sheet, prints.forms, when)
     audit = (_audit(sheet),)
     if not answers.exists():
+        pages = pressing.ready() + own
         files = {NightPart.PAGES: pages, NightPart.AUDIT: audit, NightPart.MARKS: (), NightPart.MORNING: ()}
         return NightFiles(put(files, to, MadeFrom(sheet.sheet, when)), ())
     read = answers_in(answers, sheet.sheet.problems)
@@ -90,7 +91,7 @@ def night(
     marked = with_wishes(found, wishes)
     morning = pressed(by_file(plan_pages(marked)), when=when)
     files = {
-        NightPart.PAGES: pages,
+        NightPart.PAGES: pressing.ready() + own,
         NightPart.AUDIT: audit,
         NightPart.MARKS: (_marks(marked),),
         NightPart.MORNING: morning,

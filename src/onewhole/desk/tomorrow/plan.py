@@ -1,6 +1,6 @@
 """Plan the morning: one page for the teacher, practice pages with their key."""
 
-from collections.abc import Callable, Iterable, Sequence
+from collections.abc import Callable, Iterable, Iterator, Sequence
 from datetime import datetime
 from pathlib import Path
 
@@ -15,6 +15,7 @@ from onewhole.desk.tomorrow.papers import TomorrowPage
 from onewhole.desk.tomorrow.practice_pages import PracticePage, Tomorrow, practice_pages, unpractised
 from onewhole.findings.paper import MorningPaper, PracticeKey, TalksPaper
 from onewhole.marking.grouping.see_first import see_first
+from onewhole.sheets.practice import Practice
 from onewhole.writers.morning_page import morning_page
 from onewhole.writers.practice_key import practice_key
 from onewhole.writers.printed import Printed
@@ -54,9 +55,9 @@ def no_practice(marked: Marked, made: Iterable[Made]) -> str:
     return unpractised([group.name for group in marked.groups], marked.sheet, {one.page for one in made})
 
 
-def by_file(pages: Iterable[tuple[TomorrowPage, Printed]]) -> tuple[tuple[str, Printed], ...]:
-    """Return pages by the names of their files."""
-    return tuple((paper.file, page) for paper, page in pages)
+def by_file(pages: Iterable[tuple[TomorrowPage, Printed]]) -> Iterator[tuple[str, Printed]]:
+    """Yield pages by the names of their files."""
+    return ((paper.file, page) for paper, page in pages)
 
 
 def _fitted(page: PracticePage) -> Printed:
@@ -70,8 +71,8 @@ def _fitted(page: PracticePage) -> Printed:
 
 def plan_pages(
     marked: Marked, asked: Tomorrow = NOTHING_MORE, shown: Callable[[str], str] = str
-) -> tuple[tuple[TomorrowPage, Printed], ...]:
-    """Return the morning page, the talks, the practice pages and their key, not pressed.
+) -> Iterator[tuple[TomorrowPage, Printed]]:
+    """Yield the morning page, the talks, the practice pages and their key, not pressed, as each is made.
 
     ``shown`` is how the teacher knows a pupil, by the code: it stands on the teacher's own pages and on no
     page that is handed out.
@@ -90,15 +91,12 @@ def plan_pages(
     )
     until = marked.tonight.until if marked.tonight else None
     told = reports(marked, tuple(one.pupil for one in first))
-    pages = practice_pages(marked, asked)
-    key = practice_key(marked.sheet.header, [(page.whose, page.practice) for page in pages])
-    return (
-        (TomorrowPage("morning", MorningPaper()), morning),
-        *(
-            ((TomorrowPage("talks", TalksPaper()), talks_page(marked.sheet.header, told, until, shown)),)
-            if told
-            else ()
-        ),
-        *((TomorrowPage(page.file, page.which), _fitted(page)) for page in pages),
-        *(((TomorrowPage("practice-key", PracticeKey()), key),) if pages else ()),
-    )
+    yield TomorrowPage("morning", MorningPaper()), morning
+    if told:
+        yield TomorrowPage("talks", TalksPaper()), talks_page(marked.sheet.header, told, until, shown)
+    answered: list[tuple[str, Practice]] = []
+    for page in practice_pages(marked, asked):
+        answered.append((page.whose, page.practice))
+        yield TomorrowPage(page.file, page.which), _fitted(page)
+    if answered:
+        yield TomorrowPage("practice-key", PracticeKey()), practice_key(marked.sheet.header, answered)

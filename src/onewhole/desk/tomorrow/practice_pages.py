@@ -2,7 +2,7 @@
 
 import re
 from collections import Counter
-from collections.abc import Collection, Iterable, Mapping, Sequence
+from collections.abc import Collection, Iterable, Iterator, Mapping, Sequence
 
 from msgspec import Struct, field
 
@@ -71,8 +71,8 @@ class PracticePage(Struct, frozen=True):
         return self.which.group if isinstance(self.which, GroupPractice) else self.which.code
 
 
-def practice_pages(marked: Marked, asked: Tomorrow) -> tuple[PracticePage, ...]:
-    """Return the pages of the groups, then those of the pupils asked for, in the order of the class.
+def practice_pages(marked: Marked, asked: Tomorrow) -> Iterator[PracticePage]:
+    """Yield the pages of the groups, then those of the pupils asked for, in the order of the class.
 
     Whoever missed nothing, or only problems that no other is like, practises on problems like the last ones
     of the night; where no other is like any of them there is no page. Raises UnknownPupilError.
@@ -81,7 +81,8 @@ def practice_pages(marked: Marked, asked: Tomorrow) -> tuple[PracticePage, ...]:
     if unknown := [code for code in asked.pupils if code not in codes]:
         msg = f"no pupil is called “{unknown[0]}”"
         raise UnknownPupilError(msg, remedy=f"Use a code as it stands in the answers: {', '.join(codes)}.")
-    return (*_of_groups(marked, asked), *_of_pupils(marked, asked))
+    yield from _of_groups(marked, asked)
+    yield from _of_pupils(marked, asked)
 
 
 def unpractised(groups: Sequence[str], sheet: Sheet, files: Collection[str]) -> str:
@@ -100,7 +101,7 @@ def _file(group: str) -> str:
     return f"practice-{_plain(group)}"
 
 
-def _of_groups(marked: Marked, asked: Tomorrow) -> Iterable[PracticePage]:
+def _of_groups(marked: Marked, asked: Tomorrow) -> Iterator[PracticePage]:
     for at, group in enumerate(marked.groups):
         findings = [found for found in marked.findings if found.pupil in group.pupils]
         made = _practice(
@@ -110,7 +111,7 @@ def _of_groups(marked: Marked, asked: Tomorrow) -> Iterable[PracticePage]:
             yield PracticePage(GroupPractice(group.name), kite_of(at), _file(group.name), made)
 
 
-def _of_pupils(marked: Marked, asked: Tomorrow) -> Iterable[PracticePage]:
+def _of_pupils(marked: Marked, asked: Tomorrow) -> Iterator[PracticePage]:
     files: set[str] = set()
     for found, pupil in zip(marked.findings, marked.marks.pupils, strict=True):
         if pupil.pupil not in asked.pupils:
