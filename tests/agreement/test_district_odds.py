@@ -20,8 +20,9 @@ def test_the_floats_are_the_fractions(tmp_path: Path) -> None:
     (tmp_path / "counts").mkdir()
     _, asked = to_count(paper_files([small_district(tmp_path / "papers")]), tmp_path / "counts")
     rows = page_rows([count(one) for one in asked], page_asked(PAGE))
-    codes, place, papers = reply_rows(rows)
-    found = weighed(known := weights(rows), codes, papers)
+    different = reply_rows(rows)
+    codes, papers, place = different.codes, different.papers, different.place
+    found = weighed(known := weights(rows, different.problems), codes, papers)
     page = rows.asked.tables
     given = [tuple(rows.seen[at][code].reply for at, code in enumerate(row)) for row in rows.codes.tolist()]
     prior = supposed(page.hypotheses)

@@ -66,3 +66,6 @@ def test_what_is_no_file_of_papers_is_named(tmp_path: Path) -> None:
     with pytest.raises(InputError, match="a cell in them is empty"):
         counted(tmp_path / "hole", tmp_path / "counts9")
     assert not list((tmp_path / "counts9").iterdir())
+    pl.read_parquet(hole).with_columns(answers=pl.lit("4 7/8\n1")).write_parquet(hole)
+    with pytest.raises(InputError, match="more answers than problems, or fewer"):
+        counted(tmp_path / "hole", tmp_path / "counts9")

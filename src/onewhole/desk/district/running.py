@@ -58,7 +58,7 @@ def run_district(folders: list[Path], goal: Path, wishes: DistrictWishes = NO_DI
     from onewhole.presses.district.engine import engine  # noqa: PLC0415
     from onewhole.presses.district.page_rows import pages_of  # noqa: PLC0415
     from onewhole.presses.district.page_work import PageToFind, page_found  # noqa: PLC0415
-    from onewhole.presses.district.pupils_back import PupilsBack, write_back  # noqa: PLC0415
+    from onewhole.presses.district.pupils_back import PupilsBack, keep_pages, write_back  # noqa: PLC0415
     from onewhole.presses.district.tallies import Tallies, tally  # noqa: PLC0415
 
     files = counting.paper_files(folders)
@@ -75,11 +75,17 @@ def run_district(folders: list[Path], goal: Path, wishes: DistrictWishes = NO_DI
         for at, problems in enumerate(pages):
             found = page_found(counted, PageToFind(at, problems, work), by, took.lap)
             _add(shares, found.rows.asked.keys, found.pupils, int(found.rows.papers.sum()))
-            tally(found, counted, tallies, wishes.least)
+            tally(found, tallies, wishes.least)
             rows[problems] = str(work / f"rows-{at}.parquet")
+            del found
             took.lap("tables")
         if wishes.pupils:
-            back = [PupilsBack(name, str(goal / PUPILS / _beside(name, folders)), rows) for name in files]
+            keep_pages(rows, work)
+            goals = {name: str(goal / PUPILS / _beside(name, folders)) for name in files}
+            back = [
+                PupilsBack({name: goals[name] for name in some}, str(work))
+                for some in counting.together(files)
+            ]
             by.of_all(write_back, back)
             took.lap("pupils")
     told = DistrictFound(

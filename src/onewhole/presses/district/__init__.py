@@ -3,6 +3,7 @@
 ========================  ==============================================================
 :mod:`~.paper_files`      papers as Parquet files
 :mod:`~.counting`         equal papers counted; counts add up, and no file is read twice
+:mod:`~.distinct`         the different rows of a table of small numbers
 :mod:`~.page_rows`        the different papers of a page as numbers
 :mod:`~.weighing`         odds of patterns for very many papers at once
 :mod:`~.page_work`        a page worked out: skills, odds, its rows as a file

@@ -6,6 +6,7 @@ counted and has not changed is not read again, and one that changed is counted a
 
 import hashlib
 import json
+import operator
 from collections.abc import Iterator, Mapping, Sequence
 from pathlib import Path
 
@@ -13,14 +14,17 @@ import polars as pl
 from msgspec import Struct
 
 from onewhole.errors import InputError
+from onewhole.marking.district.shared_paper import BETWEEN
 from onewhole.presses.district.paper_files import COLUMNS
 
 #: By what papers are told apart in counts; two that are equal in all of it are counted as one row.
 KEYS = ("school", "grade", "week", "problems", "answers")
-#: New files are counted together up to so many bytes and files: a class's night is a small file.
-BYTES_AT_ONCE, FILES_AT_ONCE = 64_000_000, 2_000
+#: Files are taken together up to so many bytes and files: a class's night is a small file.
+BYTES_AT_ONCE, FILES_AT_ONCE = 8_000_000, 2_000
+#: Rows of one group in a file of counts, sorted by page: whoever wants one page need not read the others.
+ROWS_OF_GROUP = 65_536
 #: The version of the counts, raised when they mean something else.
-FORM = "1"
+FORM = "2"
 
 
 class Counting(Struct, frozen=True):
@@ -66,7 +70,24 @@ def to_count(files: Mapping[str, str], counts: Path) -> tuple[list[Path], list[C
         else:
             path.unlink()
     new = {name: digest for name, digest in files.items() if name not in there}
-    return kept, [Counting(some, counts / f"{_name(some)}.parquet") for some in _together(new)]
+    return kept, [Counting(some, counts / f"{_name(some)}.parquet") for some in together(new)]
+
+
+def together(files: Mapping[str, str]) -> Iterator[dict[str, str]]:
+    """Give files that are taken together: of one folder, in the order of their names, not too many."""
+    some: dict[str, str] = {}
+    size = 0
+    for name, digest in sorted(files.items()):
+        path = Path(name)
+        more = path.stat().st_size
+        full = size + more > BYTES_AT_ONCE or len(some) >= FILES_AT_ONCE
+        if some and (full or path.parent != Path(next(iter(some))).parent):
+            yield some
+            some, size = {}, 0
+        some[name] = digest
+        size += more
+    if some:
+        yield some
 
 
 def count(asked: Counting) -> Path:
@@ -78,35 +99,32 @@ def count(asked: Counting) -> Path:
         _check(name)
     made = (
         pl.scan_parquet(list(asked.files))
-        .select("school", "grade", pl.col("night").dt.truncate("1w").alias("week"), "problems", "answers")
-        .group_by(KEYS)
+        .select(
+            pl.col("school", "problems").cast(pl.Categorical),
+            "grade",
+            pl.col("night").dt.truncate("1w").alias("week"),
+            "answers",
+        )
+        .group_by(KEYS, maintain_order=True)
         .agg(pl.len().cast(pl.UInt32).alias("papers"))
-        .sort("problems", "answers", "school", "grade", "week")
         .collect(engine="streaming")
+        .with_columns(pl.col("school", "problems").cast(pl.String))
+        .sort("problems", maintain_order=True)
     )
     if sum(made.null_count().row(0)):
         raise _no_papers(next(iter(asked.files)), "a cell in them is empty")
+    lines = (pl.col(side).str.count_matches(BETWEEN, literal=True) for side in ("problems", "answers"))
+    if not made.select(operator.eq(*lines).all()).item():
+        raise _no_papers(next(iter(asked.files)), "a paper has more answers than problems, or fewer")
     beside = asked.goal.with_suffix(".making")
     made.write_parquet(
-        beside, compression="zstd", metadata={"form": FORM, "of": json.dumps(dict(asked.files))}
+        beside,
+        compression="zstd",
+        row_group_size=ROWS_OF_GROUP,
+        metadata={"form": FORM, "of": json.dumps(dict(asked.files))},
     )
     beside.replace(asked.goal)
     return asked.goal
-
-
-def _together(files: Mapping[str, str]) -> Iterator[dict[str, str]]:
-    some: dict[str, str] = {}
-    size = 0
-    for name, digest in sorted(files.items()):
-        path = Path(name)
-        full = size > BYTES_AT_ONCE or len(some) >= FILES_AT_ONCE
-        if some and (full or path.parent != Path(next(iter(some))).parent):
-            yield some
-            some, size = {}, 0
-        some[name] = digest
-        size += path.stat().st_size
-    if some:
-        yield some
 
 
 def _name(files: Mapping[str, str]) -> str:

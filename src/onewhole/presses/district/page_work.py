@@ -10,6 +10,7 @@ from pathlib import Path
 import numpy as np
 import polars as pl
 from msgspec import Struct
+from msgspec.structs import replace
 from numpy.typing import NDArray
 
 from onewhole.marking.district.page_asked import page_asked
@@ -17,6 +18,7 @@ from onewhole.mastery.fitted import FittedSkills
 from onewhole.mastery.needed_skills import needed_skills
 from onewhole.mastery.right_wrong import RightWrong
 from onewhole.mastery.skill_model import SkillModel
+from onewhole.presses.district.distinct import distinct_rows
 from onewhole.presses.district.engine import Engine
 from onewhole.presses.district.page_rows import PageRows, page_rows
 from onewhole.presses.district.weighing import (
@@ -81,16 +83,19 @@ def page_found(
 ) -> PageFound:
     """Work a page out and write its rows into the folder, for those who write back by pupil.
 
-    ``lap`` is told what is done: the grouping, the fit of the skill model, the odds.
+    ``lap`` is told what is done: the grouping, the fit of the skill model, what is learnt before, the odds.
     """
     rows = page_rows(counts, page_asked(asked.problems))
     lap("group")
     fitted, skills = _skills(rows)
     lap("fit")
-    codes, place, papers = reply_rows(rows)
-    known = weights(rows)
+    different = reply_rows(rows)
+    known = weights(rows, different.problems)
+    codes, papers, place = different.codes, different.papers, different.place
+    with one_thread():
+        known = replace(known, shares=learnt(known, codes, papers))
+    lap("learn")
     page, folder = asked.page, asked.folder
-    known = Weights(known.chances, known.names, known.sets, learnt(known, codes, papers))
     np.save(folder / f"codes-{page}.npy", codes)
     np.save(folder / f"papers-{page}.npy", papers)
     keep_weights(known, folder / f"weights-{page}.npz")
@@ -99,13 +104,15 @@ def page_found(
         for first in range(0, len(codes), PART)
     ]
     odds = by.of_all(weigh_part, parts)
+    pupils = np.empty(len(known.order))
+    pupils[known.order] = np.sum([one.pupils for one in odds], axis=0)
     found = PageFound(
         rows,
         known.names,
         np.concatenate([one.sets for one in odds])[place],
         np.concatenate([one.odds for one in odds])[place],
         np.concatenate([one.none for one in odds])[place],
-        np.sum([one.pupils for one in odds], axis=0),
+        pupils,
         fitted,
         skills,
     )
@@ -137,9 +144,9 @@ def _skills(rows: PageRows) -> tuple[FittedSkills | None, NDArray[np.float32]]:
     if q is None or int(rows.papers.sum()) < ENOUGH:
         return None, nothing
     signs = np.stack([rows.signs(at)[rows.codes[:, at]] for at in range(len(labels))], axis=1)
-    told, place = np.unique(np.ascontiguousarray(signs).view(f"S{len(labels)}").ravel(), return_inverse=True)
+    first, place = distinct_rows(signs)
     times = np.rint(np.bincount(place, rows.papers)).astype(np.int64)
-    table = RightWrong(labels, tuple(one.decode() for one in told), tuple(times.tolist()))
+    table = RightWrong(labels, tuple(bytes(one).decode() for one in signs[first]), tuple(times.tolist()))
     if any(all(row[at] == "." for row in table.rows) for at in range(len(labels))):
         return None, nothing
     fitted = fit_skills(table, q, SkillModel.DINA, climbs=1, seed=1)

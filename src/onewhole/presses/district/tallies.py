@@ -1,13 +1,9 @@
 """What a page adds to a district's tables: answers by kind and pattern, ideas by week and by school."""
 
 from collections import Counter
-from collections.abc import Sequence
 from dataclasses import dataclass, field
-from pathlib import Path
 
 import numpy as np
-import polars as pl
-from numpy.typing import NDArray
 
 from onewhole.findings.skill import Skill
 from onewhole.marking.diagnosis.chances import MILLION
@@ -19,7 +15,7 @@ from onewhole.marking.district.district_found import (
     rounded_answers,
 )
 from onewhole.marking.district.page_asked import AnswerSeen
-from onewhole.marking.district.shared_paper import BETWEEN
+from onewhole.presses.district.page_rows import PageRows
 from onewhole.presses.district.page_work import PageFound
 
 #: From these odds on answers are said to fit, in millionths; as in a class (marking.diagnosis.diagnosis).
@@ -38,47 +34,38 @@ class Tallies:
     problems: list[ProblemAnswers] = field(default_factory=list)
 
 
-def tally(found: PageFound, counts: Sequence[Path], into: Tallies, least: int) -> None:
+def tally(found: PageFound, into: Tallies, least: int) -> None:
     """Add a page to the tables."""
-    page = found.rows.asked
-    table = (
-        pl.scan_parquet(list(counts))
-        .filter(pl.col("problems") == BETWEEN.join(page.problems))
-        .join(pl.LazyFrame({"answers": found.rows.rows}).with_row_index("row"), on="answers", how="left")
-        .select(
-            "school",
-            pl.concat_str(
-                pl.lit("Grade "),
-                pl.col("grade").cast(pl.String),
-                pl.lit(", "),
-                pl.col("week").cast(pl.String),
-            ).alias("when"),
-            "row",
-            "papers",
-        )
-        .collect(engine="streaming")
-    )
-    rows, papers = table["row"].to_numpy(), table["papers"].to_numpy().astype(np.int64)
+    page, counts = found.rows.asked, found.rows.counts
+    rows, papers, wide = counts.row, counts.papers, len(found.names)
     into.papers += int(papers.sum())
-    fitting = (found.odds[rows] >= FITS) & (found.sets[rows] != found.names.index(""))
-    for column, goal in (("when", into.ideas), ("school", into.places)):
-        names, of = _places(table[column])
-        sums = np.bincount(of[fitting] * len(found.names) + found.sets[rows][fitting], papers[fitting])
+    into.schools |= set(counts.schools)
+    sets = found.sets[rows]
+    fitting = (found.odds[rows] >= FITS) & (sets != found.names.index(""))
+    for names, of, goal in (
+        (counts.whens, counts.when, into.ideas),
+        (counts.schools, counts.school, into.places),
+    ):
+        sums = np.bincount(of[fitting] * wide + sets[fitting], papers[fitting])
         for cell in np.flatnonzero(sums).tolist():
-            goal[found.names[cell % len(found.names)], names[cell // len(found.names)]] += round(sums[cell])
-    into.schools |= set(table["school"].unique())
-    times, of = _places(table["when"])
+            goal[found.names[cell % wide], names[cell // wide]] += round(sums[cell])
     for at, kind in enumerate(page.skills):
-        seen = found.rows.seen[at]
-        whats = [_what(one) for one in seen]
-        names = sorted({what for what in whats if what})
-        place = np.array([names.index(what) if what else len(names) for what in whats])
-        width = len(names) + 1
-        sums = np.bincount(of * width + place[found.rows.codes[rows, at]], papers, len(times) * width)
-        for cell in np.flatnonzero(sums).tolist():
-            if cell % width < len(names):
-                into.kinds[kind_row(kind, names[cell % width]), times[cell // width]] += round(sums[cell])
+        _add_kind(found.rows, at, kind, into.kinds)
         into.problems.append(_answers(page.problems[at], kind, found, at, least))
+
+
+def _add_kind(rows: PageRows, at: int, kind: Skill, into: Counter[tuple[str, str]]) -> None:
+    """Count what was written to a problem, by week."""
+    counts = rows.counts
+    whats = [_what(one) for one in rows.seen[at]]
+    names = sorted({what for what in whats if what})
+    place = np.array([names.index(what) if what else len(names) for what in whats])
+    width = len(names) + 1
+    lines = counts.when * width + place[rows.codes[:, at]][counts.row]
+    sums = np.bincount(lines, counts.papers, len(counts.whens) * width)
+    for cell in np.flatnonzero(sums).tolist():
+        if cell % width < len(names):
+            into[kind_row(kind, names[cell % width]), counts.whens[cell // width]] += round(sums[cell])
 
 
 def _answers(problem: str, kind: Skill, found: PageFound, at: int, least: int) -> ProblemAnswers:
@@ -95,11 +82,3 @@ def _what(seen: AnswerSeen) -> str:
     if seen.reply is None:
         return ""
     return RIGHT_KEY if seen.right else (seen.fits[0] if seen.fits else OTHER_KEY)
-
-
-def _places(column: pl.Series) -> tuple[list[str], NDArray[np.intp]]:
-    names = column.unique().sort()
-    places = pl.Series(range(len(names)), dtype=pl.UInt32)
-    return names.to_list(), column.replace_strict(names, places, return_dtype=pl.UInt32).to_numpy().astype(
-        np.intp
-    )
