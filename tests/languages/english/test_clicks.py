@@ -27,6 +27,7 @@ from onewhole.notations.sentences.text import text_of
 from onewhole.statements.reading import read_statement
 
 ASKED = read_statement("7 2/6 - 3 5/6")
+PLOT = read_statement("plot 1/4: 2, 3/4: 3; total")
 PICTURE = SetTo((SettingLine("picture", "strip"),))
 MANY = tuple((str(at), ASKED) for at in range(1, 8))
 
@@ -35,6 +36,7 @@ MANY = tuple((str(at), ASKED) for at in range(1, 8))
     ("click", "words"),
     [
         (AddProblem(ASKED), "Add 7 2/6 - 3 5/6"),
+        (AddProblem(PLOT), "Add: find the total of all"),
         (LeaveOut(tuple(map(str, range(1, 30)))), "Leave out 1, 2, 3, 4 and 25 more"),
         (NewNumbers(("2", "b")), "Change the numbers of 2 and b"),
         (AskInstead((("2", ASKED),)), "Change 2 to 7 2/6 - 3 5/6"),

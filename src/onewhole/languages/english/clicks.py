@@ -26,6 +26,8 @@ from onewhole.languages.english.making import Nodes, bare, listed, told
 from onewhole.languages.english.making import asked as question
 from onewhole.sentences.node import Label, Said, Typed
 from onewhole.sentences.sentence import End, Sentences
+from onewhole.statements.asked_in_words import AskedInWords
+from onewhole.statements.statement import Statement
 
 #: So many names stand on a button.
 MOST_TOLD = 4
@@ -40,7 +42,7 @@ def button(click: Click) -> Sentences:
     """
     match click:
         case AddProblem(asked):
-            return _button("Add", Said(asked))
+            return _button("Add", *_told_apart(asked))
         case LeaveOut(labels):
             return _button("Leave out", _problems(labels))
         case NewNumbers(labels):
@@ -74,7 +76,7 @@ def clicked(done: Done) -> Sentences:
     """
     match done:
         case AddProblem(asked):
-            return told("added", Said(asked))
+            return told("added", *_told_apart(asked))
         case LeaveOut(labels):
             return told(_named(labels), "left out")
         case AskInstead(asked):
@@ -156,6 +158,11 @@ def _help(need: Help) -> str:
             return "choose other numbers"
         case _:
             assert_never(need)
+
+
+def _told_apart(asked: Statement) -> Nodes:
+    """Say what is asked; words that tell somebody to do something stand behind a colon."""
+    return (":", Said(asked)) if isinstance(asked, AskedInWords) else (Said(asked),)
 
 
 def _named(labels: Sequence[str]) -> Nodes:
