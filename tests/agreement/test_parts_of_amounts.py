@@ -48,7 +48,7 @@ def amounts() -> Iterator[str]:
         for count in range(1, 6):
             yield f"{count} {large}"
             yield f"{count} {large} {2 * count} {small}"
-    for dollars in (1, 6, 12, 40):
+    for dollars in (1, 6, 12, 40, 240):
         yield f"${dollars}"
         yield f"${dollars}.{5 * dollars % 100:02}"
 

@@ -6,10 +6,11 @@ Source: 5.NF.B.4.a (a/b of q is a parts of a partition of q into b equal parts),
 """
 
 from onewhole.number.ladder import Style, joined
-from onewhole.number.quantity import Quantity, whole
+from onewhole.number.quantity import Quantity, trimmed, whole
 from onewhole.number.unit import DOLLAR
 from onewhole.statements.expression import Expression, Quotient, Times
 from onewhole.working.line import Line
+from onewhole.working.products.by_heart import BY_HEART, known
 from onewhole.working.products.each_unit import part_by_part
 from onewhole.working.products.moves import usual_form
 from onewhole.working.products.product_state import ProductState
@@ -42,7 +43,13 @@ def share(state: ProductState) -> ProductState:
     each = one.on(joined(state.right.ladder, one.ladder))
     if times == 1:
         return ProductState(state.left, state.right, (*state.lines, *lines), each)
-    last = part_by_part(ProductState(whole(times), each, (*state.lines, *lines)))
+    lines = (*state.lines, *lines)
+    heart = ProductState(whole(times), trimmed(each), lines)
+    last = (
+        known(heart)
+        if BY_HEART.unsuited(heart) is None
+        else part_by_part(ProductState(heart.left, each, lines))
+    )
     return ProductState(state.left, state.right, last.lines, last.result)
 
 
