@@ -280,6 +280,7 @@ TOPICS: Mapping[str, OtherTopic] = {
     "dividing, the remainder in forms of their own": OtherTopic(
         _WHOLES_DIVIDED, divided_short, own_forms=True
     ),
+    "what a remainder means": OtherTopic(ideas_of(Topic.REMAINDERS), WishedSkill.REMAINDERS, TWENTY),
     "dividing with fractions": OtherTopic(("M14", "M15", "M17", "M18"), divided_fraction),
     "sharing mixed numbers, decimals and measures": OtherTopic(("V08", "V09", "V10"), divided_units),
     "several steps": OtherTopic(ideas_of(Topic.STEPS), steps),

@@ -178,6 +178,7 @@ READERS = {
     "statements/clock_sides.py": SHEET,
     "statements/numerals.py": SHEET,
     "statements/factor_reading.py": SHEET,
+    "statements/groups_reading.py": SHEET,
     "statements/listing_reading.py": SHEET,
     "statements/ordering_reading.py": SHEET,
     "statements/plot_reading.py": SHEET,

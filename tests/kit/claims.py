@@ -26,6 +26,7 @@ from tests.kit.column_claims import COLUMN_CLAIMS
 from tests.kit.comparing_claims import COMPARING_CLAIMS
 from tests.kit.dividing_claims import DIVIDING_CLAIMS
 from tests.kit.factor_claims import claims_in_words
+from tests.kit.group_claims import division_of, of_groups
 from tests.kit.heard import (
     COUNTS,
     Heard,
@@ -54,6 +55,8 @@ def true(sentence: str, heard: Heard) -> str | None:
     said = said[:1].lower() + said[1:]
     if (worked := led_to(heard)) is not None:
         return of_plot(said, heard) or true(sentence, worked)
+    if (division := division_of(heard)) is not None:
+        return found_true(of_groups(CLAIMS), said, heard) or true(sentence, division)
     in_a_step = (true(sentence, step) for step in each_step(heard))
     return found_true(_claims(heard), said, heard) or next(filter(None, in_a_step), None)
 

@@ -20,6 +20,7 @@ from onewhole.statements.line_plot import Bound, PlotAsk, PlotQuestion
 from onewhole.statements.listing import Listing
 from onewhole.statements.rounding import Rounding
 from onewhole.statements.statement import Comparison, MissingNumber, NumberRow, Ordering
+from onewhole.statements.whole_groups import WholeGroups
 from onewhole.working.line import LineContent
 
 
@@ -116,7 +117,21 @@ def keeps(says: LineContent, wanted: Fraction | str | tuple[Fraction, ...]) -> b
         return says.gives is None or worded(says) == says.gives.value == wanted
     if isinstance(says, PlotQuestion):
         return plotted(says) == wanted
+    if isinstance(says, WholeGroups):
+        return in_groups(says) == wanted == (says.gives.value if says.gives else wanted)
     return amount(says) == wanted
+
+
+def in_groups(asked: WholeGroups) -> Fraction:
+    """Answer what is asked of things in groups by laying them out one by one."""
+    laid: list[int] = []
+    for _ in range(asked.number.parts):
+        if not laid or laid[-1] == asked.by.parts:
+            laid.append(0)
+        laid[-1] += 1
+    full = sum(one == asked.by.parts for one in laid)
+    loose = sum(one for one in laid if one < asked.by.parts)
+    return Fraction({"NEEDED": len(laid), "FULL": full, "LEFT": loose}[asked.asks.name])
 
 
 def worded(asked: FactorQuestion) -> str:

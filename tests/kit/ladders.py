@@ -88,6 +88,10 @@ TYPED = {
         "factors of 12; factors of 36; factors of 7; multiples of 7 to 30; multiples of 6 to 30; "
         "multiples of 9 to 60"
     ),
+    "what a remainder means": (
+        "50 / 8, groups needed; 65 / 9, groups needed; 1128 / 36, groups needed; 50 / 8, full groups; "
+        "87 / 4, full groups; 50 / 8, left over; 34 / 8, left over; 13 / 9, left over"
+    ),
     "prime or composite, a multiple or not": (
         "is 15 prime or composite; is 2 prime or composite; is 1 prime or composite; "
         "is 51 prime or composite; "
@@ -210,7 +214,7 @@ class Belongings:
 
     def __init__(self, case: Case) -> None:
         """Gather them."""
-        self.asked = case.statement
+        self.asked, self.wrote = case.statement, case.wrote
         self.found: set[Quantity] = set()
         self.numbers: set[int] = {0}
         self.units: set[Unit] = set()
@@ -303,7 +307,7 @@ class Belongings:
                 return top in self.numbers
             case Said(thing):
                 parts = list(_parts(self.asked.asked)) if isinstance(self.asked, Question) else []
-                return thing in parts or thing == self.asked
+                return thing in parts or thing in {self.asked, self.wrote}
             case _:
                 return isinstance(node, str) or not isinstance(node, Counted | Naming | Said)
 

@@ -213,6 +213,12 @@ CLAIMS = {
     r"(?:multiplicamos|dividimos) antes de sumar o restar : §": "",
     r"en vez de la suma , multiplicamos cada parte por §": "",
     r"la raya de una fracción divide : §": "",
+    # things in groups
+    r"dividimos para saber cuántos grupos de § hay en §": "divide to find how many groups of {0} are in {1}",
+    r"para eso hace falta un grupo más": "",
+    r"uno más que § es §": "one more than {0} is {1}",
+    r"con eso no se completa un grupo": "",
+    r"# están? completos?": "{0} {is0} full",
     # dividing
     r"repartimos # entre §": "share {0} among {1}",
     r"a cada uno le tocan? #": "each gets {0}",

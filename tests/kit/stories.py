@@ -176,6 +176,7 @@ _UNITS = (
 )
 #: Quotients: with a remainder, without one, a fraction, and with units.
 DIVIDED = (
+    *("87 / 4, groups needed", "87 / 4, full groups", "87 / 4, left over"),
     *("87 / 4", "12 / 4", "1655 / 27", "3 / 4", "1/3 / 4", "2 / 1/3", "7 2/6 / 4", "5.2 / 4", "12 / 1.5"),
     *(
         "7 / 2 1/2",

@@ -38,9 +38,9 @@ def test_every_id_is_there_in_order() -> None:
     second |= {"O": [5, 8, 9, 10, 11, 15, 16, 18, 19, 21, 23], "Q": [1, 2, 3, 7, 8, 9], "R": range(1, 10)}
     second |= {"S": [*range(1, 7), 8, 9, 10]}
     second |= {
-        "T": [1, 2, 3, 5, 8, 9],
+        "T": [1, 2, 3, 5, 6, 7, 8, 9],
         "U": [1, 2, 3],
-        "V": range(1, 13),
+        "V": range(1, 16),
         "W": range(1, 6),
         "X": range(1, 11),
     }

@@ -37,6 +37,7 @@ class WishedSkill(StrEnum):
     TIMES_WHOLE = "times whole numbers"
     DIVIDE_WHOLE = "divide whole numbers"
     DIVIDE_LONG = "divide by two digits"
+    REMAINDERS = "what a remainder means"
     DIVIDE_FRACTIONS = "divide fractions"
     DIVIDE_MIXED = "divide mixed numbers"
     DIVIDE_DECIMALS = "divide decimals"
@@ -80,6 +81,7 @@ WITHOUT_REGROUPING = frozenset(
         WishedSkill.STEPS,
         WishedSkill.FACTORS,
         WishedSkill.PRIMES,
+        WishedSkill.REMAINDERS,
         WishedSkill.LINE_PLOTS,
         WishedSkill.SHARE_PLOTS,
         WishedSkill.TIMES_LONG,

@@ -17,7 +17,7 @@ from onewhole.problems.needs import Operation
 from onewhole.sentences.node import Thing
 from onewhole.statements.line_plot import Bound, PlotAsk
 from onewhole.statements.row import Sign
-from onewhole.statements.wording import FactorWords, Phrase
+from onewhole.statements.wording import FactorWords, GroupWords, Phrase
 
 _SMALL = (
     "zero", "um", "dois", "três", "quatro", "cinco", "seis", "sete", "oito", "nove", "dez", "onze", "doze",
@@ -110,8 +110,7 @@ _NUMBERS = NumberTables(
     },
     halves={"a.m.": "da manhã", "p.m.": "da tarde"},
     blank="em branco",
-    joins="e",
-    of="de",
+    joins="e", of="de",
     point="ponto",
     whole_number=Thing("número inteiro", "números inteiros", None),
     asks_order="coloque em ordem",
@@ -119,11 +118,13 @@ _NUMBERS = NumberTables(
     asks_multiples="múltiplos de",
     of_factors={
         Phrase.PRIME_OR_COMPOSITE: "primo ou composto:", Phrase.MULTIPLE_OF: "múltiplo de",
-        FactorWords.OR_NOT: "ou não:", FactorWords.IS_PRIME: "é primo",
+        FactorWords.OR_NOT: "ou não:", FactorWords.IS_PRIME: "é primo", Phrase.GROUPS_LEFT: "sobram:",
         FactorWords.IS_COMPOSITE: "é composto", FactorWords.IS_NEITHER: "não é primo nem composto",
         FactorWords.IS_MULTIPLE_OF: "é múltiplo de", FactorWords.NO_MULTIPLE_OF: "não é múltiplo de",
-        FactorWords.PRIME: "primo", FactorWords.COMPOSITE: "composto",
+        FactorWords.PRIME: "primo", FactorWords.COMPOSITE: "composto", GroupWords.LEFT: "quantos sobram",
         FactorWords.NEITHER: "nem primo nem composto", FactorWords.YES: "sim", FactorWords.NO: "não",
+        Phrase.GROUPS_NEEDED: "grupos necessários:", GroupWords.NEEDED: "grupos necessários",
+        Phrase.GROUPS_FULL: "grupos completos:", GroupWords.FULL: "grupos completos",
     },
     asks_of_plot={
         PlotAsk.COUNT: "ache quantos são ao todo", PlotAsk.TOTAL: "ache o total",

@@ -10,6 +10,7 @@ from onewhole.number.with_minus import WithMinus
 from onewhole.statements.expression import Expression, WithRemainder, value
 from onewhole.statements.factor_question import WordAnswer
 from onewhole.statements.statement import Comparison, Meaning, NumberRow, Relation
+from onewhole.statements.whole_groups import WholeGroups
 from onewhole.working.line import Line, LineContent, kept
 from onewhole.working.pair_state import PairState
 
@@ -51,6 +52,8 @@ def line_claim(says: LineContent) -> Meaning:
     """
     if isinstance(says, Comparison) and says.sign is not None:
         return says.sign
+    if isinstance(says, WholeGroups):
+        return says.claims.asked
     return kept(says)
 
 

@@ -38,6 +38,7 @@ from onewhole.misconceptions.patterns.shifts_and_slips import SHIFTS_AND_SLIPS
 from onewhole.misconceptions.patterns.stories import STORIES
 from onewhole.misconceptions.patterns.sum_columns import SUM_COLUMNS
 from onewhole.misconceptions.patterns.unlike_denominators import UNLIKE_DENOMINATORS
+from onewhole.misconceptions.patterns.whole_groups import WHOLE_GROUPS
 from onewhole.misconceptions.patterns.whole_on_top import WHOLE_ON_TOP
 from onewhole.misconceptions.slip import Slip
 from onewhole.misconceptions.telling import ToldAs
@@ -76,6 +77,7 @@ GROUPS = (
     FRACTION_QUOTIENTS,
     OUR_OWN,
     STORIES,
+    WHOLE_GROUPS,
 )
 
 #: The first letter of an id tells the topic; patterns are listed in this order.

@@ -45,6 +45,7 @@ class Topic(Enum):
     QUOTIENTS = "dividing"
     PLOTS = "line plots"
     STORIES = "what to do in a story"
+    REMAINDERS = "what a remainder means"
 
 
 class Family(Enum):

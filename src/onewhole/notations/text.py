@@ -1,6 +1,7 @@
 """Plain text as a person types it, and as it is printed: ASCII, and read back to the same thing."""
 
 from collections.abc import Callable
+from itertools import pairwise
 from typing import assert_never
 
 from onewhole.languages.english.tongue import ENGLISH
@@ -104,7 +105,12 @@ def _plain(digits: str) -> str:
 
 
 def _line(thing: Writable, spell: Spell, said: LineWords) -> str:
-    return "".join(_spelt(piece, spell, said) for piece in flat(thing)).strip()
+    pieces = flat(thing)
+    spelt = [_spelt(piece, spell, said) for piece in pieces]
+    for at, (one, other) in enumerate(pairwise(pieces)):
+        if one is Sign.COMMA and isinstance(other, WordsBehind):
+            spelt[at] = ","
+    return "".join(spelt).strip()
 
 
 def _spelt(piece: FlatPiece, spell: Spell, said: LineWords) -> str:

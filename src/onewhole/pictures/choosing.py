@@ -66,6 +66,7 @@ from onewhole.statements.line_plot import PlotQuestion
 from onewhole.statements.listing import Listing, ListSort
 from onewhole.statements.rounding import Rounding
 from onewhole.statements.statement import AnotherName, Comparison, MissingNumber, Ordering, Question
+from onewhole.statements.whole_groups import WholeGroups
 from onewhole.working.products.by_heart import BY_HEART
 from onewhole.working.products.equal_jumps import EQUAL_JUMPS
 from onewhole.working.products.partial_products import PARTIAL_PRODUCTS
@@ -79,6 +80,7 @@ from onewhole.working.strategies.count_up import COUNT_UP
 from onewhole.working.strategies.equal_shift import EQUAL_SHIFT
 from onewhole.working.strategies.from_whole import FROM_WHOLE
 from onewhole.working.strategies.jump_on import JUMP_ON
+from onewhole.working.whole_groups import divided_in_groups
 from onewhole.working.working import Working
 
 #: Strategies that are jumps along a line.
@@ -164,6 +166,7 @@ def picture(working: Working, kind: PictureKind | None = None, paper: PicturePap
 
 def _order(working: Working) -> tuple[PictureKind, ...]:
     """Return the pictures in the order in which they are tried."""
+    working = divided_in_groups(working)
     if isinstance(working.statement, Rounding):
         return (PictureKind.LINE,)
     if isinstance(working.statement, PlotQuestion):
@@ -277,7 +280,12 @@ def _times_a_sum(working: Working) -> bool:
 
 
 def _as_counted(working: Working, kind: PictureKind) -> Working:
-    """Return a working without the line that only writes its answer with fewer pieces; a bar shows it too."""
+    """Return a working without the lines that no picture shows; of groups it is the division.
+
+    A line that only writes its answer with fewer pieces is seen in a bar.
+    """
+    if isinstance(working.statement, WholeGroups):
+        return divided_in_groups(working)
     only_named = isinstance(working.lines[-1].because, FewestPieces) and not renames(working)
     if kind is PictureKind.BAR or not only_named:
         return working
@@ -335,7 +343,11 @@ def _drawn(working: Working, kind: PictureKind, paper: PicturePaper) -> Picture 
         return None
     if not can_be_read(drawn.scenes, paper):
         return None
-    return drawn if counted is working else replace(drawn, scenes=(*drawn.scenes, drawn.scenes[-1]))
+    before = counted.lines[0] is not working.lines[0]
+    more = len(working.lines) - len(counted.lines) - before
+    return replace(
+        drawn, scenes=(*drawn.scenes[:before], *drawn.scenes, *(drawn.scenes[-1] for _ in range(more)))
+    )
 
 
 def _off_line(working: Working) -> Unpictured | None:

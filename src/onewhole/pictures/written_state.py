@@ -5,10 +5,12 @@ from onewhole.pictures.product_squares import product_states
 from onewhole.pictures.quotient_squares import quotient_states
 from onewhole.pictures.squares import WrittenState
 from onewhole.statements.statement import Question
+from onewhole.statements.whole_groups import WholeGroups
 from onewhole.working.products.in_columns import upper_and_lower
 from onewhole.working.products.work_product import factors
 from onewhole.working.quotients.work_quotient import divided
 from onewhole.working.reasons.columns import InColumns
+from onewhole.working.whole_groups import divided_in_groups
 from onewhole.working.working import Working
 
 
@@ -24,6 +26,9 @@ def written_states(working: Working) -> tuple[WrittenState, ...]:
     >>> [row.digits for row in last.rows[:3]], last.remainder
     ([(None, 2, 1), (4, 8, 7), (None, 8, None)], 3)
     """
+    if isinstance(working.statement, WholeGroups):
+        begun, *others = written_states(divided_in_groups(working)) or (None,)
+        return (begun, begun, *others, *others[-1:]) if begun else ()
     if not isinstance(working.statement, Question):
         return ()
     if not any(isinstance(line.because, InColumns) for line in working.lines):

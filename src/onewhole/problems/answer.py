@@ -30,6 +30,7 @@ from onewhole.statements.statement import (
     gap_amount,
     relation,
 )
+from onewhole.statements.whole_groups import WholeGroups
 from onewhole.working.line_plot import plot_found
 from onewhole.working.listing import listed
 from onewhole.working.not_worked import NotWorkedError
@@ -83,6 +84,8 @@ def answer(statement: Statement) -> RightAnswer:
             return statement.found
         case PlotQuestion():
             return plot_found(statement)
+        case WholeGroups():
+            return statement.found
         case Rounding():
             return on_rung(statement, int(statement.rounded / statement.to.size))
         case _:

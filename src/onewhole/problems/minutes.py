@@ -42,6 +42,7 @@ from onewhole.statements.statement import (
     Question,
     Statement,
 )
+from onewhole.statements.whole_groups import WholeGroups
 
 #: Half minutes: to read a problem and write its answer, and what no operation is counted for (a comparison, a
 #: rounding, another name); a change of pieces or units, a point to place.
@@ -82,6 +83,8 @@ def _asks(statement: Statement, wanted: Needs) -> int:
             return _work(asked)
         case PlotQuestion(asks=PlotAsk.COUNT):
             return ASKED
+        case WholeGroups(about=about):
+            return ASKED + _work(about)
         case PlotQuestion():
             return ASKED + _work(statement.leads_to)
         case Comparison(left, right):

@@ -40,6 +40,7 @@ from onewhole.statements.statement import (
     asked_quantities,
     gap_amount,
 )
+from onewhole.statements.whole_groups import WholeGroups
 from onewhole.working.missing import alone_on_its_side
 from onewhole.working.strategies.same_units import Signed, common_ladder
 
@@ -118,6 +119,8 @@ def needs(statement: Statement) -> Needs:
         case PlotQuestion():
             read = statement.leads_to
             return _needs((read,), {Operation.READ} | _operations(read), *_regrouped(read))
+        case WholeGroups(about=about):
+            return _needs((about,), _operations(about), 0)
         case Listing(number=number):
             return _needs((number,), {Operation.MULTIPLY}, 0)
         case FactorQuestion(number=number):

@@ -35,6 +35,7 @@ from onewhole.statements.statement import (
     Statement,
     meaning,
 )
+from onewhole.statements.whole_groups import WholeGroups
 from onewhole.working.products.share_then_times import SHARE_THEN_TIMES, fraction_first
 from onewhole.working.products.work_product import factors
 from onewhole.working.questions import steps_found
@@ -157,6 +158,8 @@ def _shape(statement: Statement) -> object:
     found = answer(statement)
     if isinstance(found, Relation | WordAnswer):
         return found
+    if isinstance(statement, WholeGroups):
+        return bool(statement.left), statement.full > 1, statement.full == statement.left
     if isinstance(statement, Listing):
         return "listed", len(found.parts) > FEW if isinstance(found, NumberRow) else 0
     if isinstance(found, NumberRow):

@@ -17,6 +17,7 @@ from onewhole.statements.factor_question import FactorQuestion
 from onewhole.statements.line_plot import PlotAsk, PlotQuestion
 from onewhole.statements.listing import Listing
 from onewhole.statements.statement import AnotherName, Question, Statement
+from onewhole.statements.whole_groups import WholeGroups
 from onewhole.working.steps.work_steps import has_steps
 
 THIRD, FIFTH = 3, 5
@@ -44,6 +45,8 @@ def standard_code(statement: Statement, grade: int = 4, *, story: bool = False) 
         return _of_plot(statement, grade)
     if isinstance(statement, Listing | FactorQuestion):
         return "4.OA.B.4"
+    if isinstance(statement, WholeGroups):
+        return "4.OA.A.3" if statement.by.parts < FACTS else "5.NBT.B.6"
     wanted, numbers = needs(statement), numbers_of(statement)
     found = about(statement, wanted)
     if {unit.mark for one in numbers for unit in one.ladder.units} == {"¢"}:

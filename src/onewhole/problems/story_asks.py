@@ -9,7 +9,7 @@ from onewhole.number.ladder import Ladder, Style
 from onewhole.number.name_wanted import NumberForm
 from onewhole.number.quantity import Quantity
 from onewhole.number.unit import Kind
-from onewhole.problems.story_of_dividing import divided
+from onewhole.problems.story_of_dividing import IN_GROUPS, divided
 from onewhole.problems.story_of_plots import of_plot
 from onewhole.problems.story_of_steps import of_steps, same_kind
 from onewhole.problems.story_question import Asks, StoryQuestion
@@ -28,6 +28,7 @@ from onewhole.statements.statement import (
     Statement,
     meaning,
 )
+from onewhole.statements.whole_groups import WholeGroups
 
 #: What a refusal offers to do.
 REMEDY = "Type the story yourself, with what it asks before it and a bar: 2 x 3 x 4 | The kite club ..."
@@ -106,6 +107,8 @@ def _asked(statement: Statement, *, shared_out: bool) -> StoryQuestion | None:
             return _missing(statement)
         case PlotQuestion():
             return of_plot(statement)
+        case WholeGroups():
+            return StoryQuestion(IN_GROUPS[statement.asks], statement.numbers)
         case _:
             return None
 

@@ -80,6 +80,8 @@ def _shape(
             return _product(statement, parts, structure, number)
         case Asks.DIVIDED | Asks.DIVIDED_LEFT:
             return _divided(parts, structure, found)
+        case Asks.GROUPS_NEEDED | Asks.GROUPS_FULL | Asks.THINGS_LEFT:
+            return _in_groups(parts, number)
         case Asks.CHANGE_TAKEN | Asks.CHANGE_ADDED | Asks.START_TAKEN | Asks.START_ADDED | Asks.ONE_OF_THREE:
             return Bars((_missing(statement, parts, blank_or(number)),))
         case asks if asks in NO_BARS:
@@ -225,6 +227,39 @@ def _measured(parts: StoryQuestion, quotient: Quantity | None, left: Quantity | 
     if rest:
         stretches.append(Stretch(rest, blank_or(left), StretchRole.ASKED))
     return BarRow(tuple(stretches), first, bracketed=True, under=groups, counted=counted, equal=groups)
+
+
+def _in_groups(parts: StoryQuestion, number: Quantity | None) -> Bars | None:
+    """Return things with their first group, the others not drawn apart, and the last ones.
+
+    Where groups for all are asked for, the last group is as long as the first, and what it lacks is dotted.
+    None where only what is left over is asked for and nothing is.
+    """
+    first, second = parts.numbers
+    rest = first.value % second.value
+    stretches = [Stretch(second.value, second)]
+    if (more := first.value - rest - second.value) > 0:
+        stretches.append(Stretch(more, None, StretchRole.UNCUT))
+    full = len(stretches)
+    groups = Groups(None if number is None else int(number.value))
+    match parts.asks:
+        case Asks.GROUPS_NEEDED:
+            if rest:
+                stretches += [Stretch(rest), Stretch(second.value - rest, None, StretchRole.LACKING)]
+            counted = len(stretches)
+            return Bars((_grouped_row(stretches, first, groups, counted),))
+        case Asks.GROUPS_FULL:
+            stretches += [Stretch(rest)] if rest else []
+            return Bars((_grouped_row(stretches, first, groups, full),))
+        case _:
+            stretches += [Stretch(rest, blank_or(number), StretchRole.ASKED)] if rest else []
+            row = BarRow(tuple(stretches), first, bracketed=True, equal=Groups(None))
+            return Bars((row,)) if rest else None
+
+
+def _grouped_row(stretches: list[Stretch], things: Quantity, groups: Groups, counted: int) -> BarRow:
+    """Return the bar of things in groups, with how many groups there are under the first stretches."""
+    return BarRow(tuple(stretches), things, bracketed=True, under=groups, counted=counted, equal=groups)
 
 
 def _left_over(parts: StoryQuestion, first: Quantity, second: Quantity) -> Fraction:

@@ -1,5 +1,8 @@
 """What a division asks, seen as a story: shared equally, measured out, or compared by times."""
 
+from collections.abc import Mapping
+from types import MappingProxyType
+
 from onewhole.number.quantity import Quantity
 from onewhole.number.unit import Kind
 from onewhole.problems.answer import answer
@@ -7,6 +10,7 @@ from onewhole.problems.story_question import Asks, StoryQuestion
 from onewhole.problems.story_structure import Structure
 from onewhole.statements.expression import Quotient, WithRemainder
 from onewhole.statements.statement import Question
+from onewhole.statements.whole_groups import GroupsAsk
 
 #: How a division is told.
 DIVIDING = (
@@ -15,6 +19,16 @@ DIVIDING = (
     Structure.TIMES_AS_MUCH,
     Structure.HOW_MANY_TIMES,
     Structure.AREA,
+)
+
+
+#: What a story asks of things in groups.
+IN_GROUPS: Mapping[GroupsAsk, Asks] = MappingProxyType(
+    {
+        GroupsAsk.NEEDED: Asks.GROUPS_NEEDED,
+        GroupsAsk.FULL: Asks.GROUPS_FULL,
+        GroupsAsk.LEFT: Asks.THINGS_LEFT,
+    }
 )
 
 

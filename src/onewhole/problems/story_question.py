@@ -39,6 +39,9 @@ class Asks(Enum):
     EACH = "a each, b of them"
     DIVIDED = "a / b = ?"
     DIVIDED_LEFT = "a / b = ? r ?"
+    GROUPS_NEEDED = "groups of b that a need"
+    GROUPS_FULL = "full groups of b in a"
+    THINGS_LEFT = "left of a in groups of b"
     FACTORS = "factors of a"
     MULTIPLES = "multiples of a to b"
     LESS_LESS = "a - b - c"
@@ -151,6 +154,8 @@ class StoryQuestion(Struct, frozen=True):
                 return False
             case Asks.DIVIDED | Asks.DIVIDED_LEFT:
                 return self.numbers[0].value < self.numbers[1].value
+            case Asks.GROUPS_NEEDED | Asks.GROUPS_FULL | Asks.THINGS_LEFT:
+                return False
             case Asks.LESS_LESS | Asks.LESS_BOTH | Asks.LESS_PART | Asks.LESS_TIMES:
                 return self.numbers[0].value < 1
             case Asks.BOTH_SHARED:

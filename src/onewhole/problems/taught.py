@@ -1,10 +1,12 @@
 """A problem worked the way a class was taught."""
 
 from onewhole.statements.statement import Question, Statement
+from onewhole.statements.whole_groups import WholeGroups
 from onewhole.working.form import ANY_FORM, FormWanted, led_to
 from onewhole.working.not_worked import NotWorkedError
 from onewhole.working.questions import DoesNotSuitError, work_as_taught
-from onewhole.working.taught import AsTaught, all_ways
+from onewhole.working.taught import AsTaught, Taught, all_ways
+from onewhole.working.way import NamedWay
 from onewhole.working.work import work
 from onewhole.working.working import Working
 
@@ -23,8 +25,13 @@ def as_taught(statement: Statement, taught: AsTaught, wanted: FormWanted = ANY_F
         working = (
             work_as_taught(statement, taught)
             if isinstance(statement, Question)
-            else work(statement, all_ways(taught).strategy)
+            else work(statement, _way(statement, all_ways(taught)))
         )
     except (DoesNotSuitError, NotWorkedError):
         return None
     return led_to(working, wanted)
+
+
+def _way(statement: Statement, ways: Taught) -> NamedWay:
+    """Return the taught way for what is no question: to divide where groups are asked for."""
+    return (isinstance(statement, WholeGroups) and ways.quotient) or ways.strategy

@@ -30,7 +30,9 @@ from onewhole.statements.line_plot import PlotQuestion
 from onewhole.statements.listing import Listing
 from onewhole.statements.rounding import Rounding
 from onewhole.statements.statement import AnotherName, Comparison, MissingNumber, Ordering, Question
+from onewhole.statements.whole_groups import WholeGroups
 from onewhole.statements.writable import Writable
+from onewhole.working.line import leads
 from onewhole.working.working import Working
 
 #: Width and height of the paper in millimetres. Source: ISO 216 (A4); 8.5 by 11 inches (US Letter).
@@ -297,12 +299,9 @@ def _lines(worked: WorkedProblem) -> Sequence[tuple[Writable, bool]]:
     problem = worked.problem
     if worked.working is None:
         return [(problem.statement, False), (worked.answer, True)]
-    lines = [line.says for line in worked.working.brief()]
+    lines = worked.working.brief()
     printed = 0 if problem.story or len(lines) == 1 else 1
-    # What is read from a line plot is no equal of the question in words.
-    first = 1 if isinstance(problem.statement, PlotQuestion) else 0
-    leads = isinstance(problem.statement, Question | AnotherName | PlotQuestion)
-    return [(says, leads and at > first) for at, says in enumerate(lines)][printed:]
+    return [(line.says, leads(lines, at)) for at, line in enumerate(lines)][printed:]
 
 
 def _answer(worked: WorkedProblem, header: Header) -> WorkPlace:
@@ -313,7 +312,7 @@ def _answer(worked: WorkedProblem, header: Header) -> WorkPlace:
         case Ordering() | Listing():
             rows = ceil(width / ROW_OF_NUMBERS_MM)
             width, height = min(max(width, ANSWER_MM), ROW_OF_NUMBERS_MM), rows * height
-        case Question() | Rounding() | PlotQuestion() | FactorQuestion():
+        case Question() | Rounding() | PlotQuestion() | FactorQuestion() | WholeGroups():
             width = max(width, ANSWER_MM)
         case AnotherName() if over_a_line(worked.problem, header.marks):
             width = max(width, ANSWER_MM)

@@ -35,6 +35,7 @@ from onewhole.statements.expression import (
 from onewhole.statements.factor_reading import factor_question
 from onewhole.statements.form_words import form_ahead, form_wanted
 from onewhole.statements.gap import Gap
+from onewhole.statements.groups_reading import whole_groups
 from onewhole.statements.listing_reading import listing
 from onewhole.statements.misplaced import check_clock, check_units
 from onewhole.statements.numerals import blanks, blanks_ahead, numeral, signed
@@ -79,6 +80,8 @@ def read_statement(text: str, line: int = 1, column: int = 1) -> Statement:
         return worded
     if (plotted := plot_question(text, line, column, read_quantity)) is not None:
         return _sound(plotted, Token(TokenKind.WORD, "plot", line, column))
+    if (grouped := whole_groups(text, line, column, read_expression)) is not None:
+        return grouped
     cursor = Cursor(tokens(without_stop(text), line, column))
     start = cursor.here
     found: Statement | None = rounding(cursor)

@@ -37,7 +37,8 @@ from onewhole.statements.statement import (
     Question,
     Relation,
 )
-from onewhole.statements.wording import FactorWords, FromEnd, OfPlot, Phrase, ToNearest, Wording
+from onewhole.statements.whole_groups import WholeGroups
+from onewhole.statements.wording import FactorWords, FromEnd, GroupWords, OfPlot, Phrase, ToNearest, Wording
 from onewhole.statements.writable import Writable
 
 
@@ -149,7 +150,7 @@ def _row(thing: Writable) -> Iterator[Piece]:
             assert_never(thing)
 
 
-def _in_words(thing: Listing | FactorQuestion | PlotQuestion) -> Iterator[Piece]:
+def _in_words(thing: Listing | FactorQuestion | PlotQuestion | WholeGroups) -> Iterator[Piece]:
     """Write what is asked in words, of a line plot without the plot itself: it is drawn above or beside."""
     match thing:
         case PlotQuestion(_, asks, among):
@@ -166,6 +167,10 @@ def _in_words(thing: Listing | FactorQuestion | PlotQuestion) -> Iterator[Piece]
             is_one = FactorWords.NO_MULTIPLE_OF if gives is WordAnswer.NO else FactorWords.IS_MULTIPLE_OF
             wanted = (Phrase.MULTIPLE_OF, step, FactorWords.OR_NOT, number)
             yield from wanted if gives is None else (number, is_one, step)
+        case WholeGroups(asks=asks, gives=Quantity() as gives):
+            yield from (Phrase[f"GROUPS_{asks.name}"], gives)
+        case WholeGroups(about=about, asks=asks):
+            yield from (*_row(about), Sign.COMMA, GroupWords[asks.name])
         case _:
             assert_never(thing)
 

@@ -29,6 +29,7 @@ from onewhole.statements.gap import Gap
 from onewhole.statements.line_plot import PlotQuestion
 from onewhole.statements.listing import Listing
 from onewhole.statements.rounding import Rounding
+from onewhole.statements.whole_groups import GroupsMeaning, WholeGroups
 
 
 class Relation(StrEnum):
@@ -193,15 +194,16 @@ Statement = (
     | Listing
     | FactorQuestion
     | PlotQuestion
+    | WholeGroups
 )
 
 #: What answers a statement: a number, a number with a remainder, the sign between two, numbers in order, or a
 #: word.
 RightAnswer = Quantity | Relation | NumberRow | WithRemainder | WordAnswer
 
-#: What a line keeps when it is rewritten: an amount, an order of two or more, the number that is missing, or
-#: the word that answers.
-Meaning = Fraction | Relation | int | tuple[Fraction, ...] | WordAnswer
+#: What a line keeps when it is rewritten: an amount, an order of two or more, the number that is missing, the
+#: word that answers, or a quotient with the whole number that is asked of it.
+Meaning = Fraction | Relation | int | tuple[Fraction, ...] | WordAnswer | GroupsMeaning
 
 
 def _sign(first: Fraction, second: Fraction) -> Relation:
@@ -247,6 +249,8 @@ def meaning(statement: Statement) -> Meaning:
             return statement.claims
         case PlotQuestion():
             return value(statement.leads_to)
+        case WholeGroups():
+            return statement.claims
         case _:
             assert_never(statement)
 

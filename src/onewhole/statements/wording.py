@@ -33,6 +33,9 @@ class Phrase(WordsBefore, Enum):
     MULTIPLES = "multiples of"
     PRIME_OR_COMPOSITE = "prime or composite:"
     MULTIPLE_OF = "multiple of"
+    GROUPS_NEEDED = "groups needed:"
+    GROUPS_FULL = "full groups:"
+    GROUPS_LEFT = "left over:"
 
 
 class FactorWords(WordsBehind, Enum):
@@ -56,6 +59,14 @@ class FactorWords(WordsBehind, Enum):
         return self in {FactorWords.OR_NOT, FactorWords.IS_MULTIPLE_OF, FactorWords.NO_MULTIPLE_OF}
 
 
+class GroupWords(WordsBehind, Enum):
+    """What is asked of a division in groups."""
+
+    NEEDED = "groups needed"
+    FULL = "full groups"
+    LEFT = "left over"
+
+
 class ToNearest(WordsBehind, Struct, frozen=True):
     """How far a number is rounded: to the nearest hundred, to the nearest foot."""
 
@@ -76,4 +87,4 @@ class OfPlot(WordsBefore, Struct, frozen=True):
 
 
 #: Every run of words that stands on a line; :mod:`onewhole.languages.english.wordings` writes it.
-Wording = Phrase | FactorWords | ToNearest | FromEnd | OfPlot
+Wording = Phrase | FactorWords | GroupWords | ToNearest | FromEnd | OfPlot

@@ -19,9 +19,8 @@ from onewhole.walkthroughs.memory import Memory
 from onewhole.walkthroughs.mistakes import mistake_cues
 from onewhole.walkthroughs.phrases import answers, in_parts, reason_said, stands
 from onewhole.walkthroughs.tens import tens_cues
-from onewhole.working.line import Line, WholeLine
+from onewhole.working.line import Line, leads
 from onewhole.working.reasons.comparing import PlaceDecides, WholesDecide
-from onewhole.working.reasons.plotting import InPlot
 from onewhole.working.reasons.taking import InAll, Left
 from onewhole.working.working import Working
 
@@ -209,8 +208,8 @@ def _acts(item: Item, working: Working, group: tuple[int, ...], manner: Manner) 
         if sum_beside:
             acts.append(Write(f"column-{number}", sum_beside, aside=True))
         if not line.aside or (full and not is_column(line)):
-            leads = not isinstance(line.says, WholeLine) and not isinstance(line.because, InPlot)
-            acts.append(Write(f"line-{number}", line.says, leads=leads, aside=line.aside))
+            led = leads(working.lines, number)
+            acts.append(Write(f"line-{number}", line.says, leads=led, aside=line.aside))
         if item.picture and (manner.telling is not Telling.STRAIGHT or number == group[-1]):
             scene = item.picture.scenes[number]
             if scene != shown:

@@ -1,6 +1,6 @@
 """One line of a working."""
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 from fractions import Fraction
 from functools import reduce
 
@@ -21,6 +21,7 @@ from onewhole.statements.statement import (
     Relation,
     meaning,
 )
+from onewhole.statements.whole_groups import GroupsMeaning, WholeGroups
 from onewhole.working.fact import Fact
 from onewhole.working.reason import Reason
 from onewhole.working.reasons.columns import InColumns
@@ -36,11 +37,20 @@ LineContent = (
     | Listing
     | FactorQuestion
     | PlotQuestion
+    | WholeGroups
 )
 
 #: Statements that stand on a line whole: no equals sign leads from the line before to them.
 WholeLine = (
-    Comparison | NumberRow | Ordering | MissingNumber | Rounding | Listing | FactorQuestion | PlotQuestion
+    Comparison
+    | NumberRow
+    | Ordering
+    | MissingNumber
+    | Rounding
+    | Listing
+    | FactorQuestion
+    | PlotQuestion
+    | WholeGroups
 )
 
 
@@ -71,6 +81,19 @@ def followed(lines: tuple[Line, ...], line: Line) -> tuple[Line, ...]:
     return lines
 
 
+def leads(lines: Sequence[Line], at: int) -> bool:
+    """Say whether an equals sign leads from the line before to a line: both are worth something.
+
+    A statement, and what is read or worked out first to answer one, equals no line.
+
+    >>> from onewhole.number.quantity import whole
+    >>> lines = (Line(Comparison(whole(3), whole(3), Relation.EQUAL)), Line(whole(3)), Line(whole(3)))
+    >>> [leads(lines, at) for at in range(3)]
+    [False, False, True]
+    """
+    return at > 0 and not any(isinstance(line.says, WholeLine) for line in lines[at - 1 : at + 1])
+
+
 def without_repeats(lines: Iterable[Line]) -> tuple[Line, ...]:
     """Join lines, leaving out each that repeats the one before."""
     return reduce(followed, lines, ())
@@ -84,6 +107,8 @@ def keeps(says: LineContent, wanted: Meaning) -> bool:
         return _keeps_word(says, wanted)
     if isinstance(wanted, tuple):
         return _keeps_order(says, wanted)
+    if isinstance(wanted, GroupsMeaning) and not isinstance(says, WholeLine):
+        return is_worth(says, wanted.worth)
     return kept(says) == wanted
 
 

@@ -14,6 +14,7 @@ from onewhole.statements.statement import (
     Question,
     Statement,
 )
+from onewhole.statements.whole_groups import WholeGroups
 from onewhole.working.alone import work_named
 from onewhole.working.comparing import work_comparison
 from onewhole.working.factor_question import work_factor_question
@@ -25,6 +26,7 @@ from onewhole.working.questions import work_question
 from onewhole.working.rounding import work_rounding
 from onewhole.working.strategy import Strategy
 from onewhole.working.way import NamedWay
+from onewhole.working.whole_groups import work_groups
 from onewhole.working.working import Working
 
 
@@ -52,5 +54,7 @@ def work(statement: Statement, strategy: NamedWay) -> Working:
             return work_factor_question(statement)
         case PlotQuestion():
             return work_plot(statement, strategy)
+        case WholeGroups():
+            return work_groups(statement, strategy)
         case _:
             assert_never(statement)

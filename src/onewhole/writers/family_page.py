@@ -21,7 +21,8 @@ from onewhole.problems.worked import WorkedProblem
 from onewhole.sentences.sentence import Sentence
 from onewhole.sheets.header import Print
 from onewhole.sheets.worked import WorkedSheet
-from onewhole.statements.statement import AnotherName, Question, Statement
+from onewhole.statements.statement import Statement
+from onewhole.working.line import leads
 from onewhole.working.reasons.columns import InColumns
 from onewhole.working.working import Working
 from onewhole.writers.drawing import columns_drawing, drawing
@@ -110,7 +111,6 @@ def _parts(shown: Working | None) -> int | None:
 
 def _example(shown: Working, words: ClassWords, *, large: bool) -> Json:
     steps: list[Json] = []
-    lead = isinstance(shown.statement, Question | AnotherName)
     said: tuple[Sentence, ...] = ()
     for at, line in enumerate(shown.lines):
         if line.because:
@@ -122,7 +122,7 @@ def _example(shown: Working, words: ClassWords, *, large: bool) -> Json:
             steps.append(
                 {
                     "words": set_on_page(said, words.language),
-                    "formula": formula(line.says, leads=lead, language=spoken_by(words)),
+                    "formula": formula(line.says, leads=leads(shown.lines, at), language=spoken_by(words)),
                 }
             )
             said = ()

@@ -17,6 +17,7 @@ from onewhole.pictures.squared import ends, stills
 from onewhole.statements.expression import WithRemainder, value
 from onewhole.statements.factor_question import WordAnswer
 from onewhole.statements.statement import Meaning, NumberRow, Relation, RightAnswer, Statement
+from onewhole.statements.whole_groups import GroupsMeaning
 from onewhole.working.line import Line, kept
 from onewhole.working.working import Working
 
@@ -71,6 +72,8 @@ def _value(meant: Meaning) -> str:
     """Return an exact value as text, of numbers in order one after another, or a word."""
     if isinstance(meant, WordAnswer):
         return meant.value
+    if isinstance(meant, GroupsMeaning):
+        return str(meant.asked)
     return ", ".join(map(str, meant)) if isinstance(meant, tuple) else str(meant)
 
 

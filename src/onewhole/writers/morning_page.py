@@ -31,6 +31,7 @@ from onewhole.problems.needs import Operation
 from onewhole.problems.worked import WorkedProblem
 from onewhole.sheets.worked import WorkedSheet
 from onewhole.statements.statement import AnotherName, Question
+from onewhole.working.line import leads
 from onewhole.writers.formula import Formula, formula
 from onewhole.writers.frame import frame, named
 from onewhole.writers.group_words import about
@@ -223,5 +224,6 @@ def _example(problem: WorkedProblem) -> Json:
     lines: list[Formula] = []
     chained = isinstance(problem.statement, Question | AnotherName)
     if working:
-        lines = [formula(line.says, leads=chained and at > 0) for at, line in enumerate(working.brief())]
+        brief = working.brief()
+        lines = [formula(line.says, leads=leads(brief, at)) for at, line in enumerate(brief)]
     return {"label": f"{problem.label}.", "lines": lines or [formula(problem.statement)], "chained": chained}

@@ -15,7 +15,7 @@ from onewhole.pictures.squared import squared_states
 from onewhole.statements.expression import Expression
 from onewhole.statements.statement import MissingNumber
 from onewhole.working.checks import Agreed, Check, Estimate, Undone
-from onewhole.working.line import Line, WholeLine
+from onewhole.working.line import Line, leads
 from onewhole.working.working import Working
 
 WIDEST = 44
@@ -34,11 +34,13 @@ def working_lines(
     if (brief or blank) and columns:
         return columns
     if brief or blank:
-        shown = working.faded(blank)
+        written, shown = working.brief(), working.faded(blank)
         return tuple(
-            _plain(line, words, first=at == 0) if line else f"= {BLANK}" for at, line in enumerate(shown)
+            _plain(line, words, led=leads(written, at)) if line else f"= {BLANK}"
+            for at, line in enumerate(shown)
         )
-    rows = [(_plain(line, words, first=at == 0), line) for at, line in enumerate(working.lines)]
+    every = working.lines
+    rows = [(_plain(line, words, led=leads(every, at)), line) for at, line in enumerate(every)]
     width = min(WIDEST, max(len(said) for said, _ in rows) + 2)
     found = [spoken_by(words).working.way(working, words)]
     for said, line in rows:
@@ -70,9 +72,9 @@ def check_lines(working: Working, words: ClassWords) -> Iterator[str]:
         yield _check(check, working, words)
 
 
-def _plain(line: Line, words: ClassWords, *, first: bool) -> str:
+def _plain(line: Line, words: ClassWords, *, led: bool) -> str:
     said = printed(line.says, spoken_by(words))
-    return said if first or isinstance(line.says, WholeLine) else f"= {said}"
+    return f"= {said}" if led else said
 
 
 def _because(line: Line, words: ClassWords) -> str:

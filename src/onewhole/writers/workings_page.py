@@ -12,7 +12,7 @@ from onewhole.sheets.header import Header, Print
 from onewhole.sheets.story_pictures import story_picture
 from onewhole.sheets.worked import WorkedSheet
 from onewhole.working.checks import Agreed, Check, Estimate, Undone
-from onewhole.working.line import Line
+from onewhole.working.line import Line, leads
 from onewhole.working.working import Working
 from onewhole.writers.drawing import bars_drawing, columns_drawing, drawing
 from onewhole.writers.formula import chain, formula, set_words
@@ -66,22 +66,21 @@ def _in_columns(working: Working, words: ClassWords, *, large: bool) -> Json:
     drawn = stills(working)
     if not drawn:
         return {}
-    lines = [_line(line, words, leads=_chained(working)) for line in working.lines[1:]]
+    lines = _lines(working, words)
     short = [{"because": told["because"], "aside": True} if told.get("aside") else told for told in lines]
     return {"lines": short, "columns": [columns_drawing(scene, words, large=large) for scene in drawn]}
 
 
-def _chained(working: Working) -> bool:
-    """Say whether lines begin with an equals sign, and are no equations of their own."""
-    return not any(isinstance(line.says, type(working.statement)) for line in working.lines)
+def _lines(working: Working, words: ClassWords) -> list[Json]:
+    """Return the lines after the problem itself, those that are equal to the line before with their sign."""
+    return [_line(line, words, leads=leads(working.lines, at)) for at, line in enumerate(working.lines)][1:]
 
 
 def lines_told(working: Working, words: ClassWords) -> Json:
     """Return the strategy's name, the lines after the problem itself, and the checks of a working."""
-    lines = [_line(line, words, leads=_chained(working)) for line in working.lines[1:]]
     return {
         "strategy": spoken_by(words).working.way(working, words),
-        "lines": lines,
+        "lines": _lines(working, words),
         "checks": [_check(check, working, words) for check in working.checks],
     }
 

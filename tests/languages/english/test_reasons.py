@@ -38,6 +38,10 @@ KITES = words_for("strip of kite paper", "trade")
 
 #: Problems that between them use every strategy, every reason and every kind of number.
 PROBLEMS = [
+    "50 / 8, groups needed",
+    "49 / 8, full groups",
+    "50 / 8, left over",
+    "48 / 8, groups needed",
     "7 2/6 - 3 5/6",
     "52 - 27",
     "304 - 128",

@@ -34,6 +34,7 @@ EXAMPLES: Mapping[str, str] = MappingProxyType(
         "name": "6/8\n11/4\n1 1/2\n0.75\n26 in",
         "form": "12/18 simplest\n11/4 as a mixed number\n2 3/4 as a fraction\n3/4 as a decimal\n"
         "0.75 as a fraction\n3 ft = ? in\n26 in = ? ft ? in",
+        "groups": "50 ÷ 8, groups needed\n50 ÷ 8, full groups\n50 ÷ 8, left over\n1,128 ÷ 36; up",
         "rounding": "round 4,567 to the nearest hundred\nround 3.46 to tenths\n"
         "round 2 5/8 to the nearest whole number\nround 5 ft 8 in to the nearest foot",
         "plot": "plot 1/4: 2, 1/2: 3, 5/8 in: 1; count above 1/4\nplot 1/4: 2, 1/2: 3, 5/8 in: 1; spread\n"

@@ -26,12 +26,14 @@ from onewhole.statements.statement import (
     Question,
     Statement,
 )
+from onewhole.statements.whole_groups import WholeGroups
 from onewhole.walkthroughs.lesson import Length
 from onewhole.working.form import led_to
 from onewhole.working.missing import alone_on_its_side
 from onewhole.working.not_worked import NotWorkedError
 from onewhole.working.questions import DoesNotSuitError, suiting
 from onewhole.working.ways import WAYS, way_named
+from onewhole.working.whole_groups import ways_of_groups
 from onewhole.working.work import work
 from onewhole.working.working import Working
 
@@ -176,6 +178,8 @@ def _ways(statement: Statement) -> tuple[Working, ...]:
     match statement:
         case Question():
             keys = [one.key for one in suiting(statement)]
+        case WholeGroups():
+            keys = [one.key for one in ways_of_groups(statement)]
         case MissingNumber():
             rest = alone_on_its_side(statement).rest
             keys = [one.key for one in suiting(Question(rest))] if isinstance(rest, Sum) else []
@@ -187,7 +191,9 @@ def _ways(statement: Statement) -> tuple[Working, ...]:
 
 
 def _by(statement: Statement, strategy: str) -> Working | None:
-    if isinstance(statement, Comparison | Ordering | Rounding | AskedInWords):
+    if isinstance(statement, Comparison | Ordering | Rounding | AskedInWords) and not isinstance(
+        statement, WholeGroups
+    ):
         return None
     try:
         return work(statement, way_named(strategy))

@@ -24,6 +24,7 @@ from onewhole.statements.row import Blanks, FlatPiece, Part, Sign, flat
 from onewhole.statements.wording import (
     FactorWords,
     FromEnd,
+    GroupWords,
     OfPlot,
     Phrase,
     ToNearest,
@@ -73,7 +74,7 @@ class NumberTables(Struct, frozen=True):
     asks_round: str
     asks_factors: str
     asks_multiples: str
-    of_factors: Mapping[Phrase | FactorWords, str]
+    of_factors: Mapping[Phrase | FactorWords | GroupWords, str]
     asks_of_plot: Mapping[PlotAsk, str]
     bounds: Mapping[Bound, str]
     falling: tuple[str, str]
@@ -143,7 +144,7 @@ class NumberTables(Struct, frozen=True):
                 return (self.asks_factors,)
             case Phrase.MULTIPLES:
                 return (self.asks_multiples,)
-            case Phrase.PRIME_OR_COMPOSITE | Phrase.MULTIPLE_OF | FactorWords():
+            case Phrase() | FactorWords() | GroupWords():
                 return (self.of_factors[thing],)
             case OfPlot(asks, bound):
                 return (self.asks_of_plot[asks], *((self.bounds[bound],) if bound else ()))

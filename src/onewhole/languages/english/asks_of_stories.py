@@ -4,6 +4,10 @@ from typing import assert_never
 
 from onewhole.languages.english.making import asked, told
 from onewhole.misconceptions.asks.stories import (
+    AllGroupsFull,
+    CanBeOrdered,
+    EveryoneIn,
+    GroupsOrThings,
     IsThatAsked,
     PartOfHowMuch,
     SharedAmongHowMany,
@@ -43,5 +47,16 @@ def ask_of_stories(ask: StoryAsk) -> Sentences:
         case PartOfHowMuch(part, whole):
             part_of = ("should", Said(part), "of", Said(whole), "be more or less than")
             return asked(*part_of, Said(whole))
+        case EveryoneIn(groups, by):
+            filled = told("fill", Said(groups), "groups of", Said(by))
+            return filled + asked("is everyone, or everything, in")
+        case CanBeOrdered(wrote):
+            ordered = asked("can you order", Said(wrote), "of them")
+            return ordered + asked("what happens with those left over")
+        case AllGroupsFull(groups, by):
+            full = asked("are", Said(groups), "groups of", Said(by), "all full")
+            return full + asked("how many are in the last one")
+        case GroupsOrThings(wrote):
+            return asked("is", Said(wrote), "how many groups there are, or how many things are left over")
         case _:
             assert_never(ask)

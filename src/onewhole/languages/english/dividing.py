@@ -16,11 +16,14 @@ from onewhole.languages.english.making import (
 from onewhole.number.unit import ONE, Unit
 from onewhole.sentences.node import Counted, Said, Seam, Thing
 from onewhole.sentences.sentence import Sentences
+from onewhole.statements.whole_groups import GroupsAsk
 from onewhole.working.reasons.dividing import (
     DigitsRunOn,
     DividedIsFraction,
     Dividing,
     EachWholeCut,
+    GroupsAnswered,
+    GroupsOf,
     GroupsOfUnits,
     GroupsTaken,
     InOneUnit,
@@ -89,8 +92,31 @@ def dividing(reason: Dividing, words: ClassWords) -> Sentences:
             return told(
                 "the digits would never end", Seam(", so", "so"), "write", Said(number), "as", Said(written)
             )
+        case GroupsOf(number, by):
+            return told("divide to find how many groups of", bare(by), "are in", bare(number))
+        case GroupsAnswered():
+            return _in_groups(reason)
         case _:
             assert_never(reason)
+
+
+def _in_groups(reason: GroupsAnswered) -> Sentences:
+    """Say what is asked, seen from the full groups and what is left over."""
+    full = told(Counted(reason.full, GROUP), _are(reason.full), "full")
+    if not reason.left:
+        return told("nothing is left over") + full
+    match reason.asks:
+        case GroupsAsk.NEEDED:
+            needs = "needs" if reason.left == 1 else "need"
+            more = told("the", bare(reason.left), "left over", needs, "a group too")
+            return more + told("one more than", bare(reason.full), "is", bare(reason.full + 1))
+        case GroupsAsk.FULL:
+            does = "does" if reason.left == 1 else "do"
+            return told("the", bare(reason.left), "left over", does, "not fill a group") + full
+        case GroupsAsk.LEFT:
+            return full + told(bare(reason.left), _are(reason.left), "in no full group")
+        case _:
+            assert_never(reason.asks)
 
 
 def _shared(reason: SharedOut, words: ClassWords) -> Sentences:

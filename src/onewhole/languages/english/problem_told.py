@@ -9,7 +9,7 @@ from onewhole.languages.english.rows_told import row_told
 from onewhole.languages.english.words import TAG
 from onewhole.number.name_wanted import NumberForm
 from onewhole.number.quantity import Quantity
-from onewhole.sentences.node import Label, Said, Seam
+from onewhole.sentences.node import Counted, Label, Said, Seam, Thing
 from onewhole.sentences.sentence import End, Sentences
 from onewhole.sentences.typed import typed_sentences
 from onewhole.statements.expression import WithRemainder
@@ -28,7 +28,9 @@ from onewhole.statements.statement import (
     RightAnswer,
     Statement,
 )
+from onewhole.statements.whole_groups import GroupsAsk, WholeGroups
 
+_GROUP = Thing("group", "groups")
 RELATIONS = {
     Relation.LESS: "is less than",
     Relation.EQUAL: "is the same amount as",
@@ -69,10 +71,40 @@ def asked_told(label: str, statement: Statement, story: str, at: int) -> Sentenc
             return begun + told("is", Said(one), asks, end=End.ASKS)
         case PlotQuestion():
             return begun + told("look at the line plot") + told(Said(statement))
+        case WholeGroups():
+            return begun + _groups_asked(statement)
         case Rounding():
             return begun + told(Said(statement))
         case _:
             assert_never(statement)
+
+
+def _groups_asked(asks: WholeGroups) -> Sentences:
+    """Ask what is asked of things in groups."""
+    number, by = Said(asks.number), Said(asks.by)
+    match asks.asks:
+        case GroupsAsk.NEEDED:
+            return told("how many groups of", by, "are needed for", number, end=End.ASKS)
+        case GroupsAsk.FULL:
+            return told("how many full groups of", by, "are in", number, end=End.ASKS)
+        case GroupsAsk.LEFT:
+            return told("how many of", number, "are left over in groups of", by, end=End.ASKS)
+        case _:
+            assert_never(asks.asks)
+
+
+def groups_told(asks: WholeGroups, found: Quantity) -> Nodes:
+    """Say what is asked of things in groups with a number that answers, as a part of a sentence."""
+    are = "is" if found.parts == 1 else "are"
+    match asks.asks:
+        case GroupsAsk.NEEDED:
+            return (Counted(found.parts, _GROUP), are, "needed")
+        case GroupsAsk.FULL:
+            return (Counted(found.parts, _GROUP), are, "full")
+        case GroupsAsk.LEFT:
+            return (Said(found), are, "left over")
+        case _:
+            assert_never(asks.asks)
 
 
 def outcome_told(statement: Statement, answer: RightAnswer) -> Nodes:
@@ -92,6 +124,8 @@ def outcome_told(statement: Statement, answer: RightAnswer) -> Nodes:
             return (Said(replace(statement, gives=found)),)
         case FactorQuestion(), WordAnswer() as word:
             return (Said(statement.answered(word)),)
+        case WholeGroups(), Quantity() as found:
+            return groups_told(statement, found)
         case PlotQuestion(), Quantity() as found:
             return ("the answer is", Said(found))
         case _, Quantity() as found:

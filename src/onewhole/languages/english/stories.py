@@ -52,6 +52,8 @@ COUNTED = {
     "rows": Thing("row", "rows", None),
     "groups": Thing("group", "groups", None),
 }
+#: Who rides, and sits at tables: nobody is cut.
+CHILDREN = Thing("child", "children", None)
 #: What stands in rows.
 SQUARES, CHAIRS = Thing("square", "squares", None), Thing("chair", "chairs", None)
 
@@ -237,7 +239,7 @@ def _factors(parts: StoryQuestion, brief: ClassWords) -> dict[str, Nodes]:
         for hole, thing in COUNTED.items():
             holes[f"{then}{hole}"] = (Counted(int(parts.numbers[at].value), thing),)
     for every, number in zip(("all_", ""), parts.numbers, strict=False):
-        for hole, thing in (("squares", SQUARES), ("chairs", CHAIRS)):
+        for hole, thing in (("squares", SQUARES), ("chairs", CHAIRS), ("children", CHILDREN)):
             holes[f"{every}{hole}"] = (Counted(int(number.value), thing),)
     for hole, number in zip(("factor", "other"), parts.numbers, strict=False):
         holes[hole] = (Said(number),)

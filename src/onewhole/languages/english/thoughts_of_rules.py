@@ -222,6 +222,9 @@ RULES: Mapping[RuleThought, tuple[str, ...]] = MappingProxyType(
         RuleThought.ALL_ARE_FOR_ADDING: ("all the numbers in the story are for adding",),
         RuleThought.SECOND_IS_LARGER: ("the second one is the bigger one",),
         RuleThought.PART_IS_SHARING: ("a part of something sounds like sharing out",),
+        RuleThought.DIVISION_GIVES_IT: ("that is what the division gives",),
+        RuleThought.LEFT_IS_CUT: ("what is left over can be shared too",),
+        RuleThought.NOTHING_STAYS_BEHIND: ("nothing may stay behind, so I take one more",),
     }
 )
 

@@ -24,6 +24,7 @@ _HEADS: Mapping[str, Mapping[Wished, str]] = MappingProxyType(
             Wished.TIMES_WHOLE: "whole numbers: multiplying",
             Wished.TIMES_LONG: "whole numbers: multiplying by two digits",
             Wished.DIVIDE_WHOLE: "whole numbers: dividing by one digit",
+            Wished.REMAINDERS: "what a remainder means: groups needed, full groups, left over",
             Wished.DIVIDE_LONG: "whole numbers: dividing by two digits",
             Wished.COMPARE_WHOLE: "whole numbers: which is more",
             Wished.ROUND_WHOLE: "whole numbers: rounding",

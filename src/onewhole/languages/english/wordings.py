@@ -8,7 +8,7 @@ from typing import assert_never
 from onewhole.languages.english.words import unit_called, unit_name
 from onewhole.number.unit import DOLLAR, Kind, Unit
 from onewhole.statements.line_plot import Bound, PlotAsk
-from onewhole.statements.wording import FactorWords, FromEnd, OfPlot, Phrase, ToNearest, Wording
+from onewhole.statements.wording import FactorWords, FromEnd, GroupWords, OfPlot, Phrase, ToNearest, Wording
 
 _COINS = {Fraction(1, 10): "dime", Fraction(1, 100): "cent"}
 
@@ -53,7 +53,7 @@ def wording_parts(thing: Wording) -> tuple[str, ...]:
     ('to the nearest', 'whole number')
     """
     match thing:
-        case Phrase() | FactorWords():
+        case Phrase() | FactorWords() | GroupWords():
             return (thing.value,)
         case FromEnd(falling):
             return ("from greatest", "to least") if falling else ("from least", "to greatest")

@@ -17,11 +17,14 @@ from onewhole.languages.spanish.making import (
 from onewhole.number.unit import ONE, Unit
 from onewhole.sentences.node import Counted, Naming, Said, Seam, Thing
 from onewhole.sentences.sentence import Sentences
+from onewhole.statements.whole_groups import GroupsAsk
 from onewhole.working.reasons.dividing import (
     DigitsRunOn,
     DividedIsFraction,
     Dividing,
     EachWholeCut,
+    GroupsAnswered,
+    GroupsOf,
     GroupsOfUnits,
     GroupsTaken,
     InOneUnit,
@@ -90,8 +93,31 @@ def dividing(reason: Dividing, words: ClassWords) -> Sentences:
             return told(
                 "las cifras no terminarían nunca", SO, "escribimos", Said(number), "como", Said(written)
             )
+        case GroupsOf(number, by):
+            return told("dividimos para saber cuántos grupos de", bare(by), "hay en", bare(number))
+        case GroupsAnswered():
+            return _in_groups(reason)
         case _:
             assert_never(reason)
+
+
+def _in_groups(reason: GroupsAnswered) -> Sentences:
+    """Say what is asked, seen from the full groups and what is left over."""
+    is_full = "está completo" if reason.full == 1 else "están completos"
+    full = told(Counted(reason.full, GROUP), is_full)
+    if not reason.left:
+        return told("no sobra nada") + full
+    over = told("sobra" if reason.left == 1 else "sobran", bare(reason.left))
+    match reason.asks:
+        case GroupsAsk.NEEDED:
+            more = told("para eso hace falta un grupo más")
+            return over + more + told("uno más que", bare(reason.full), "es", bare(reason.full + 1))
+        case GroupsAsk.FULL:
+            return over + told("con eso no se completa un grupo") + full
+        case GroupsAsk.LEFT:
+            return full + over
+        case _:
+            assert_never(reason.asks)
 
 
 def _shared(reason: SharedOut, words: ClassWords) -> Sentences:

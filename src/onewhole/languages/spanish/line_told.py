@@ -5,7 +5,9 @@ from typing import assert_never
 from onewhole.languages.class_words import ClassWords
 from onewhole.languages.spanish.jumping import JUMP
 from onewhole.languages.spanish.making import Nodes, a_single, listed, regroups, some, the, told, units
+from onewhole.languages.spanish.problem_told import groups_told
 from onewhole.languages.spanish.rows_told import row_told
+from onewhole.number.quantity import Quantity
 from onewhole.number.unit import Unit
 from onewhole.sentences.node import Counted, Label, Node, Said, Seam
 from onewhole.sentences.sentence import Sentences
@@ -14,6 +16,7 @@ from onewhole.statements.expression import Expression
 from onewhole.statements.factor_question import FactorQuestion, WordAnswer
 from onewhole.statements.rounding import Rounding
 from onewhole.statements.statement import Comparison, MissingNumber, NumberRow, Ordering
+from onewhole.statements.whole_groups import WholeGroups
 from onewhole.working.line import LineContent
 from onewhole.working.reason import Reason
 from onewhole.working.reasons.columns import (
@@ -33,6 +36,8 @@ from onewhole.working.reasons.dividing import (
     DigitsRunOn,
     DividedIsFraction,
     EachWholeCut,
+    GroupsAnswered,
+    GroupsOf,
     GroupsOfUnits,
     GroupsTaken,
     InOneUnit,
@@ -143,6 +148,8 @@ def stands_told(says: LineContent) -> tuple[Sentences, ...]:
             return (told("por eso", "el orden es", row_told(says)),)
         case Comparison() | Rounding() | FactorQuestion(gives=WordAnswer()):
             return (told("por eso", line),)
+        case WholeGroups(gives=Quantity() as gives):
+            return (told("por eso", groups_told(says, gives)),)
         case Ordering() | AskedInWords():
             return ()
         case _:
@@ -249,7 +256,7 @@ def deed_told(reason: Reason | None, words: ClassWords) -> Nodes | None:
             return ("repartimos también lo que sobra",)
         case LeftOver() | KnownQuotient() | EachWholeCut() | GroupsOfUnits():
             return None
-        case DividedIsFraction() | DigitsRunOn():
+        case DividedIsFraction() | DigitsRunOn() | GroupsOf() | GroupsAnswered():
             return None
         case StepDone() | StepBegins() | BarDivides() | TimesEachPart():
             return None

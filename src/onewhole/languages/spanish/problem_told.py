@@ -10,7 +10,7 @@ from onewhole.languages.spanish.speech import say
 from onewhole.languages.spanish.words import TAG
 from onewhole.number.name_wanted import NumberForm
 from onewhole.number.quantity import Quantity
-from onewhole.sentences.node import Label, Said, Seam
+from onewhole.sentences.node import Counted, Label, Said, Seam, Thing
 from onewhole.sentences.sentence import End, Sentences
 from onewhole.sentences.typed import typed_sentences
 from onewhole.statements.expression import WithRemainder
@@ -29,8 +29,10 @@ from onewhole.statements.statement import (
     RightAnswer,
     Statement,
 )
+from onewhole.statements.whole_groups import GroupsAsk, WholeGroups
 from onewhole.statements.writable import Writable
 
+_GROUP = Thing("grupo", "grupos")
 RELATIONS = {
     Relation.LESS: "es menor que",
     Relation.EQUAL: "es la misma cantidad que",
@@ -74,10 +76,40 @@ def asked_told(label: str, statement: Statement, story: str, at: int) -> Sentenc
             return begun + told("es", Said(one), asks, end=End.ASKS)
         case PlotQuestion():
             return begun + told("miramos el diagrama de puntos") + told(Said(statement))
+        case WholeGroups():
+            return begun + _groups_asked(statement)
         case Rounding():
             return begun + told(Said(statement))
         case _:
             assert_never(statement)
+
+
+def _groups_asked(asks: WholeGroups) -> Sentences:
+    """Ask what is asked of things in groups."""
+    number, by = Said(asks.number), Said(asks.by)
+    match asks.asks:
+        case GroupsAsk.NEEDED:
+            return told("cuántos grupos de", by, "hacen falta para", number, end=End.ASKS)
+        case GroupsAsk.FULL:
+            return told("cuántos grupos completos de", by, "hay en", number, end=End.ASKS)
+        case GroupsAsk.LEFT:
+            return told("cuántos de", number, "sobran en grupos de", by, end=End.ASKS)
+        case _:
+            assert_never(asks.asks)
+
+
+def groups_told(asks: WholeGroups, found: Quantity) -> Nodes:
+    """Say what is asked of things in groups with a number that answers, as a part of a sentence."""
+    one = found.parts == 1
+    match asks.asks:
+        case GroupsAsk.NEEDED:
+            return ("hace falta" if one else "hacen falta", Counted(found.parts, _GROUP))
+        case GroupsAsk.FULL:
+            return (Counted(found.parts, _GROUP), "está completo" if one else "están completos")
+        case GroupsAsk.LEFT:
+            return ("sobra" if one else "sobran", Said(found))
+        case _:
+            assert_never(asks.asks)
 
 
 def or_before(thing: Writable) -> str:
@@ -107,6 +139,8 @@ def outcome_told(statement: Statement, answer: RightAnswer) -> Nodes:
             return (Said(replace(statement, gives=found)),)
         case FactorQuestion(), WordAnswer() as word:
             return (Said(statement.answered(word)),)
+        case WholeGroups(), Quantity() as found:
+            return groups_told(statement, found)
         case PlotQuestion(), Quantity() as found:
             return ("la respuesta es", Said(found))
         case _, Quantity() as found:

@@ -9,7 +9,7 @@ from onewhole.languages.spanish.words import called, is_feminine, unit_called
 from onewhole.number.unit import DOLLAR, Kind, Unit
 from onewhole.sentences.node import Thing
 from onewhole.statements.line_plot import Bound, PlotAsk
-from onewhole.statements.wording import FactorWords, FromEnd, OfPlot, Phrase, ToNearest, Wording
+from onewhole.statements.wording import FactorWords, FromEnd, GroupWords, OfPlot, Phrase, ToNearest, Wording
 
 _COINS = {Fraction(1, 10): "décimo de dólar", Fraction(1, 100): "centavo"}
 _PHRASES = {
@@ -19,6 +19,9 @@ _PHRASES = {
     Phrase.MULTIPLES: "múltiplos de",
     Phrase.PRIME_OR_COMPOSITE: "primo o compuesto:",
     Phrase.MULTIPLE_OF: "múltiplo de",
+    Phrase.GROUPS_NEEDED: "grupos necesarios:",
+    Phrase.GROUPS_FULL: "grupos completos:",
+    Phrase.GROUPS_LEFT: "sobran:",
 }
 _OF_FACTORS = {
     FactorWords.OR_NOT: "o no:",
@@ -32,6 +35,11 @@ _OF_FACTORS = {
     FactorWords.NEITHER: "ni primo ni compuesto",
     FactorWords.YES: "sí",
     FactorWords.NO: "no",
+}
+_OF_GROUPS = {
+    GroupWords.NEEDED: "grupos necesarios",
+    GroupWords.FULL: "grupos completos",
+    GroupWords.LEFT: "cuántos sobran",
 }
 
 #: What is asked of a line plot: of all its measurements, or of those beside a value, which is written behind.
@@ -68,6 +76,8 @@ def wording_parts(thing: Wording) -> tuple[str, ...]:
             return (_PHRASES[thing],)
         case FactorWords():
             return (_OF_FACTORS[thing],)
+        case GroupWords():
+            return (_OF_GROUPS[thing],)
         case FromEnd(falling):
             return ("de mayor", "a menor") if falling else ("de menor", "a mayor")
         case OfPlot(asks, bound):

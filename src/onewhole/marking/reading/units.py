@@ -17,6 +17,7 @@ from onewhole.statements.clock_sides import between_times, has_clock, time_asked
 from onewhole.statements.reading import read_answer
 from onewhole.statements.statement import Question
 from onewhole.statements.unit_words import MARKS
+from onewhole.statements.whole_groups import WholeGroups
 
 #: The spellings of each unit, the shortest usual one first; our own list for stories of grade 4.
 _SPELT = (
@@ -57,6 +58,8 @@ _WORD = re.compile(r"[a-z]+|['\"′″’”$]")
 #: Hours and minutes with a colon between them, as a child writes both a time of day and how long it takes.
 _HOURS = re.compile(r"\s*(\d{1,2}):(\d\d)\s*")
 _BEHIND = re.compile(r"[0-9]\s*([a-z]+)")
+#: Words for what is asked of things in groups, each for one of them.
+_OF_GROUPS = frozenset({"group", "full", "needed", "left", "over", "grupo", "lleno", "completo", "sobran"})
 _MOST = 60
 #: A number without anything behind it.
 _PLAIN = re.compile(r"[0-9 /.-]*")
@@ -104,7 +107,9 @@ def read_with_unit(text: str, problem: Problem) -> UnitAnswer | None:
     if kind is not Kind.NUMBER:
         return _in_measures(number, words, kind)
     said, plain = _said(problem.story)
-    if not problem.story:
+    if isinstance(problem.statement, WholeGroups):
+        plain |= _OF_GROUPS
+    elif not problem.story:
         return None
     units = [_UNIT_OF[word] for word in words if word in _UNIT_OF]
     if any(word not in _UNIT_OF and _one_of(word) not in plain for word in words):

@@ -3,6 +3,7 @@
 from msgspec import Struct
 
 from onewhole.number.quantity import Quantity
+from onewhole.statements.expression import WithRemainder
 
 
 class TellWithoutNumbers(Struct, frozen=True):
@@ -43,7 +44,42 @@ class PartOfHowMuch(Struct, frozen=True):
     whole: Quantity
 
 
+class EveryoneIn(Struct, frozen=True):
+    """So many groups are filled: is everyone, or everything, in?"""
+
+    groups: Quantity
+    by: Quantity
+
+
+class CanBeOrdered(Struct, frozen=True):
+    """Can so many be had, and what happens with those left over?"""
+
+    wrote: Quantity | WithRemainder
+
+
+class AllGroupsFull(Struct, frozen=True):
+    """Are all of so many groups full?"""
+
+    groups: Quantity
+    by: Quantity
+
+
+class GroupsOrThings(Struct, frozen=True):
+    """Is this a number of groups, or of the things left over?"""
+
+    wrote: Quantity
+
+
 #: Every question about a story.
 StoryAsk = (
-    TellWithoutNumbers | WhichAreNeeded | WhoseIsLarger | SharedAmongHowMany | IsThatAsked | PartOfHowMuch
+    TellWithoutNumbers
+    | WhichAreNeeded
+    | WhoseIsLarger
+    | SharedAmongHowMany
+    | IsThatAsked
+    | PartOfHowMuch
+    | EveryoneIn
+    | CanBeOrdered
+    | AllGroupsFull
+    | GroupsOrThings
 )

@@ -184,3 +184,6 @@ class RuleThought(Enum):
     ALL_ARE_FOR_ADDING = auto()
     SECOND_IS_LARGER = auto()
     PART_IS_SHARING = auto()
+    DIVISION_GIVES_IT = auto()
+    NOTHING_STAYS_BEHIND = auto()
+    LEFT_IS_CUT = auto()

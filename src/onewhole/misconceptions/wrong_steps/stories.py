@@ -24,6 +24,7 @@ from onewhole.statements.expression import (
     quantities,
 )
 from onewhole.statements.statement import Question, Statement
+from onewhole.statements.whole_groups import WholeGroups
 from onewhole.working.line import LineContent
 from onewhole.working.quotients.remainder_shared import both_shared
 
@@ -70,6 +71,8 @@ def _in_one_step(statement: Statement) -> ToldNumbers | None:
             return ToldNumbers(asked, (first, second), Doing.MULTIPLYING)
         case Question(Quotient(Quantity() as first, Quantity() as second) as asked):
             return ToldNumbers(asked, (first, second), Doing.DIVIDING)
+        case WholeGroups(number=first, by=second):
+            return ToldNumbers(statement, (first, second), Doing.DIVIDING)
         case _:
             return None
 

@@ -6,9 +6,12 @@ from onewhole.number.ladder import measure
 from onewhole.sheets.spaces.amounts import fractions, numbers_of_length
 from onewhole.sheets.spaces.form import ProblemForm
 from onewhole.sheets.wishes import Wishes
+from onewhole.statements.whole_groups import GroupsAsk
 
 #: So many digits the number has where nothing is wished: 4.NBT.B.6 goes to four (CCSSM 2010).
 USUAL_DIGITS = 4
+#: Things in groups, so many at most that stories tell of them; with three digits every seventh number.
+IN_GROUPS_DIGITS, THREE_DIGITS = 3, 100
 ONE_DIGIT, SMALL_WHOLES = range(2, 10), range(2, 7)
 #: Pairs of units that are shared out, the larger first.
 PAIRS = (("ft", "in"), ("yd", "ft"), ("lb", "oz"), ("gal", "qt"), ("h", "min"), ("wk", "d"))
@@ -34,6 +37,34 @@ def by_two_digits(wishes: Wishes) -> Iterator[ProblemForm]:
     digits = min(wishes.digits or USUAL_DIGITS, USUAL_DIGITS)
     for length in range(3, max(3, digits) + 1):
         yield ProblemForm("{0} / {1}", (numbers_of_length(length), range(11, 100)))
+
+
+def groups_needed(wishes: Wishes) -> Iterator[ProblemForm]:
+    """Yield things for all of which groups are needed: 4.OA.A.3 (CCSSM 2010)."""
+    yield _in_groups(wishes, GroupsAsk.NEEDED)
+
+
+def full_groups(wishes: Wishes) -> Iterator[ProblemForm]:
+    """Yield things of which only full groups are asked for."""
+    yield _in_groups(wishes, GroupsAsk.FULL)
+
+
+def left_over(wishes: Wishes) -> Iterator[ProblemForm]:
+    """Yield things of which those are asked for that are in no full group."""
+    yield _in_groups(wishes, GroupsAsk.LEFT)
+
+
+def _in_groups(wishes: Wishes, asks: GroupsAsk) -> ProblemForm:
+    """Return things in groups of one digit: some are left over, and not as many as there are groups."""
+    most = 10 ** min(wishes.digits or IN_GROUPS_DIGITS, IN_GROUPS_DIGITS)
+    step = 7 if most > THREE_DIGITS else 1
+    asked = (
+        f"{number} / {by}, {asks.value}"
+        for by in range(3, 10)
+        for number in range(2 * by, most, step)
+        if number % by and number % by != number // by
+    )
+    return ProblemForm("{0}", (tuple(asked),))
 
 
 def unit_fractions(wishes: Wishes) -> Iterator[ProblemForm]:

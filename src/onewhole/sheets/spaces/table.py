@@ -61,6 +61,7 @@ SPACES: Mapping[WishedSkill, tuple[Space, ...]] = MappingProxyType(
         WishedSkill.TIMES_WHOLE: (whole.multiplied,),
         WishedSkill.DIVIDE_WHOLE: (dividing.whole_numbers,),
         WishedSkill.DIVIDE_LONG: (dividing.by_two_digits,),
+        WishedSkill.REMAINDERS: (dividing.groups_needed, dividing.full_groups, dividing.left_over),
         WishedSkill.DIVIDE_FRACTIONS: (dividing.unit_fractions, dividing.to_fractions),
         WishedSkill.DIVIDE_MIXED: (dividing.mixed,),
         WishedSkill.DIVIDE_DECIMALS: (dividing.of_decimals,),

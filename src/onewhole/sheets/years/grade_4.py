@@ -44,7 +44,7 @@ GRADE_4_WEEKS: tuple[Topic, ...] = (
     Topic(12, "factors, multiples, primes", ("4.OA.B.4",), (Page(Skill.FACTORS),)),
     Topic(13, "dividing with a remainder", ("4.NBT.B.6",), (Page(Skill.DIVIDE_WHOLE, 2),)),
     Topic(14, "three and four digits divided by one", ("4.NBT.B.6",), (Page(Skill.DIVIDE_WHOLE, 4),)),
-    Topic(15, "what a remainder says", ("4.OA.A.3",)),
+    Topic(15, "what a remainder says", ("4.OA.A.3",), (Page(Skill.REMAINDERS),)),
     Topic(16, "two digits by two, area model", ("4.NBT.B.5",), (Page(Skill.TIMES_WHOLE, 2),)),
     Topic(17, "patterns; half-year check", ("4.OA.C.5",)),
     Topic(18, "equal fractions", ("4.NF.A.1",), (Page(Skill.EQUAL_FRACTIONS, denominators=_PARTS),)),

@@ -4,6 +4,7 @@ from msgspec import Struct
 
 from onewhole.number.quantity import Quantity
 from onewhole.number.unit import Unit
+from onewhole.statements.whole_groups import GroupsAsk
 
 
 class SharedOut(Struct, frozen=True):
@@ -123,6 +124,24 @@ class DigitsRunOn(Struct, frozen=True):
     written: Quantity
 
 
+class GroupsOf(Struct, frozen=True):
+    """How many groups of ``by`` there are in ``number`` is found by dividing (3.OA.A.2, CCSSM 2010)."""
+
+    number: int
+    by: int
+
+
+class GroupsAnswered(Struct, frozen=True):
+    """Of ``full`` full groups and ``left`` things beside them that number is taken that is asked for.
+
+    Source: what a remainder means is to be read from the question (4.OA.A.3, CCSSM 2010).
+    """
+
+    asks: GroupsAsk
+    full: int
+    left: int
+
+
 #: Every reason that divides.
 Dividing = (
     SharedOut
@@ -137,4 +156,6 @@ Dividing = (
     | GroupsOfUnits
     | DividedIsFraction
     | DigitsRunOn
+    | GroupsOf
+    | GroupsAnswered
 )

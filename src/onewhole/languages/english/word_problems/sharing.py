@@ -76,6 +76,33 @@ _WHOLES: FrameTable = {
             "how many packs are full, and how many {wholes} are left over",
         ),
     ),
+    (Asks.GROUPS_NEEDED, Structure.MEASURING_OUT): (
+        (
+            "{all_children} of the kite club ride to the park in vans",
+            "a van has room for {children}",
+            "how many vans do they need",
+        ),
+        (
+            "the kite club has {a}",
+            "a box holds {b}",
+            "how many boxes does it need for all of them",
+        ),
+    ),
+    (Asks.GROUPS_FULL, Structure.MEASURING_OUT): (
+        (
+            "the kite club puts {a} into packs",
+            "a full pack holds {b}",
+            "how many packs are full",
+        ),
+    ),
+    (Asks.THINGS_LEFT, Structure.MEASURING_OUT): (
+        (
+            "the kite club puts {a} into packs",
+            "a full pack holds {b}",
+            "it makes as many full packs as it can",
+            "how many {wholes} are left over",
+        ),
+    ),
     (Asks.FACTORS, Structure.AREA): (
         (
             "the kite club has {all_squares} of paper",
@@ -142,6 +169,28 @@ _OWN_WHOLES: FrameTable = {
             "{who} has {a}",
             "each of {groups} gets the same whole number of {wholes}",
             "{many} does each group get, and how many {wholes} are left over",
+        ),
+    ),
+    (Asks.GROUPS_NEEDED, Structure.MEASURING_OUT): (
+        (
+            "{who} sets up tables for {all_children}",
+            "a table has room for {children}",
+            "how many tables does it need",
+        ),
+    ),
+    (Asks.GROUPS_FULL, Structure.MEASURING_OUT): (
+        (
+            "{who} has {all_chairs}",
+            "a full row has {chairs}",
+            "how many full rows can it set up",
+        ),
+    ),
+    (Asks.THINGS_LEFT, Structure.MEASURING_OUT): (
+        (
+            "{who} has {all_chairs}",
+            "a full row has {chairs}",
+            "it sets up as many full rows as it can",
+            "how many chairs are left over",
         ),
     ),
     (Asks.FACTORS, Structure.AREA): (

@@ -80,6 +80,33 @@ _WHOLES: FrameTable = {
             "cuántos paquetes están llenos, y {how} {wholes} quedan",
         ),
     ),
+    (Asks.GROUPS_NEEDED, Structure.MEASURING_OUT): (
+        (
+            "{all_children} del club de cometas van al parque en camionetas",
+            "en una camioneta caben {children}",
+            "cuántas camionetas hacen falta para todos",
+        ),
+        (
+            "el club de cometas tiene {a}",
+            "en una caja caben {b}",
+            "cuántas cajas hacen falta para guardar todo",
+        ),
+    ),
+    (Asks.GROUPS_FULL, Structure.MEASURING_OUT): (
+        (
+            "el club de cometas guarda {a} en paquetes",
+            "un paquete lleno tiene {b}",
+            "cuántos paquetes están llenos",
+        ),
+    ),
+    (Asks.THINGS_LEFT, Structure.MEASURING_OUT): (
+        (
+            "el club de cometas guarda {a} en paquetes",
+            "un paquete lleno tiene {b}",
+            "el club llena todos los paquetes que puede",
+            "{how} {wholes} sobran",
+        ),
+    ),
     (Asks.FACTORS, Structure.AREA): (
         (
             "el club de cometas tiene {all_squares} de papel",
@@ -135,6 +162,28 @@ _OWN_WHOLES: FrameTable = {
             "{who} tiene {a}",
             "reparte lo mismo a cada uno de {groups}, sin cortar nada",
             "{many} recibe cada grupo, y {how} {wholes} quedan",
+        ),
+    ),
+    (Asks.GROUPS_NEEDED, Structure.MEASURING_OUT): (
+        (
+            "{who} pone mesas para {all_children}",
+            "en una mesa caben {children}",
+            "cuántas mesas hacen falta para todos",
+        ),
+    ),
+    (Asks.GROUPS_FULL, Structure.MEASURING_OUT): (
+        (
+            "{who} tiene {all_chairs}",
+            "una fila completa tiene {chairs}",
+            "cuántas filas completas se pueden hacer",
+        ),
+    ),
+    (Asks.THINGS_LEFT, Structure.MEASURING_OUT): (
+        (
+            "{who} tiene {all_chairs}",
+            "una fila completa tiene {chairs}",
+            "se hacen todas las filas completas que se puede",
+            "cuántas sillas sobran",
         ),
     ),
     (Asks.FACTORS, Structure.AREA): (
