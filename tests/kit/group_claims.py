@@ -64,7 +64,7 @@ def division_of(heard: Heard) -> Heard | None:
         return None
     inside = divided_in_groups(working)
     item = replace(heard.item, statement=inside.statement, answer=inside.answer, working=inside)
-    return replace(heard, item=item)
+    return Heard(item, heard.words, heard.labels)
 
 
 _SO = r"(?:so |in number [a-z ]+?, )?"
