@@ -172,9 +172,12 @@ def brought_down(heard: Heard, groups: tuple[str, ...]) -> bool:
 
 
 def goes_on(heard: Heard, groups: tuple[str, ...]) -> bool:
-    """The quotient does not end with the ones."""
+    """The quotient does not end with the ones, or what is divided has digits behind a point, if only zeros."""
     number, by = _divided(heard)
-    return not groups and (number / by).denominator > 1
+    asked = heard.item.statement
+    assert isinstance(asked, Question)
+    pointed = any(one.ladder.after for one in quantities(asked.asked))
+    return not groups and (pointed or (number / by).denominator > 1)
 
 
 def now_there(heard: Heard, groups: tuple[str, ...]) -> bool:

@@ -42,7 +42,7 @@ def button(click: Click) -> Sentences:
     """
     match click:
         case AddProblem(asked):
-            return _button("Add", *_told_apart(asked))
+            return _button("Add", _told_apart(asked))
         case LeaveOut(labels):
             return _button("Leave out", _problems(labels))
         case NewNumbers(labels):
