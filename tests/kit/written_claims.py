@@ -172,7 +172,7 @@ def brought_down(heard: Heard, groups: tuple[str, ...]) -> bool:
 
 
 def goes_on(heard: Heard, groups: tuple[str, ...]) -> bool:
-    """The quotient does not end with the ones, or what is divided has digits behind a point, if only zeros."""
+    """The quotient does not end with the ones, or what is divided has digits behind a point, even zeros."""
     number, by = _divided(heard)
     asked = heard.item.statement
     assert isinstance(asked, Question)
