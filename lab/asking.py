@@ -84,7 +84,10 @@ def cases(night: Night, which: int) -> tuple[OpenCase, ...]:
     marks = mark_class(read_texts([PupilTexts(one.code, page_of(one, page, seed)) for one in pupils], page))
     weighed = weigh(marks)
     found = findings(marks, weighed.diagnoses)
-    chosen = dict(zip(pupils, ask_next(weighed, marks.expected, findings=found), strict=True))
+    told = [
+        tuple([each.statement for each in ask]) for ask in ask_next(weighed, marks.expected, findings=found)
+    ]
+    chosen = dict(zip(pupils, told, strict=True))
     chance = Random(f"blind {seed}")
     blind = {
         one: tuple(_blind([each.statement for each in page], chance) for _ in ask)

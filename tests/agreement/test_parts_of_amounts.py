@@ -1,7 +1,8 @@
 """Two roads over fractions of measures and of money: the working, and SymPy's product of rational numbers.
 
 The space: every fraction below one of 2, 3, 4, 5, 6, 8, 10 and 12 parts, of 1 to 5 of each larger unit with
-and without some of the smaller one, and of dollars and cents, where it comes out even.
+and without some of the smaller one, and of dollars and cents, where it comes out even; 1 and 2 with every
+third of them, and six decimals.
 ONEWHOLE_WHOLE_WALK=1 walks all of it.
 """
 
@@ -55,9 +56,10 @@ def amounts() -> Iterator[str]:
 
 def problems() -> list[str]:
     """Return every problem of the space, even or not."""
-    return [
-        f"{top}/{parts} of {amount}" for amount in amounts() for parts in PARTS for top in range(1, parts)
-    ]
+    fractions = [f"{top}/{parts}" for parts in PARTS for top in range(1, parts)]
+    more = [f"{count} {fraction}" for count in (1, 2) for fraction in fractions[::3]]
+    decimals = ["0.5", "0.25", "0.4", "1.5", "2.25", "0.05"]
+    return [f"{part} of {amount}" for amount in amounts() for part in (*fractions, *more, *decimals)]
 
 
 def worked(problem: str) -> Working | None:
@@ -126,6 +128,13 @@ def test_every_sentence_reads_back_true() -> None:
         ("3/4 of $12", "$9"),
         ("3/4 of $3.20", "$2.40"),
         ("3/2 of 1 gal", "1 gal 2 qt"),
+        ("1 1/2 x 2 ft", "3 ft"),
+        ("2 ft x 1 1/2", "3 ft"),
+        ("0.5 x 2 ft", "1 ft"),
+        ("0.4 of 3 kg", "1 kg 200 g"),
+        ("2.5 x $4", "$10"),
+        ("1 1/2 x $3.20", "$4.80"),
+        ("4/8 of 3 ft", "1 ft 6 in"),
     ],
 )
 def test_parts_by_hand(problem: str, right: str) -> None:
@@ -137,9 +146,9 @@ def test_parts_by_hand(problem: str, right: str) -> None:
     assert mark(expect(one), read_written(right, one)).verdict is Verdict.RIGHT
 
 
-@pytest.mark.parametrize("problem", ["2/3 of 1 in", "1/7 of 2 ft", "1 1/2 x 2 ft", "1/3 of $1", "0.5 x 2 ft"])
+@pytest.mark.parametrize("problem", ["2/3 of 1 in", "1/7 of 2 ft", "1 1/2 x 3 in", "1/3 of $1", "0.3 x 1 yd"])
 def test_what_is_not_even_is_not_worked(problem: str) -> None:
-    """A share that is no whole number of the smallest unit, a mixed number and a decimal."""
+    """A share that is no whole number of the smallest unit, of a mixed number and of a decimal too."""
     assert worked(problem) is None
 
 
@@ -155,6 +164,11 @@ def test_what_is_not_even_is_not_worked(problem: str) -> None:
         ("1/4 of 2 ft", "V11", None),
         ("1/4 of 2 ft", "V12", None),
         ("3/4 x 12", "V12", None),
+        ("1 1/2 x 2 ft", "V16", "2 ft"),
+        ("1 1/2 x 2 ft", "V11", None),
+        ("2.5 x $4", "V16", "$8"),
+        ("3/2 x 2 ft", "V16", None),
+        ("0.5 x 2 ft", "V16", None),
     ],
 )
 def test_what_the_patterns_write(problem: str, pattern: str, wrote: str | None) -> None:

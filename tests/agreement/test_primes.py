@@ -1,7 +1,8 @@
 """Three roads over primes and multiples: the working, counting by every number, and SymPy.
 
 The space: whether each number that is read (1 to 200; 4.OA.B.4, CCSSM 2010, has 1 to 100) is prime, and
-whether each number to 100 is a multiple of each digit from 2 on. ONEWHOLE_WHOLE_WALK=1 walks all of it.
+whether each number to 100 is a multiple of each digit from 2 on, and each digit a factor of it.
+ONEWHOLE_WHOLE_WALK=1 walks all of it.
 """
 
 import pytest
@@ -58,7 +59,9 @@ def the_space() -> list[FactorQuestion]:
     found = [FactorQuestion(whole(number)) for number in numbers]
     every = [(number, step) for number in range(1, 101) for step in DIGITS]
     return found + [
-        FactorQuestion(whole(number), whole(step)) for number, step in every[:: sample(61, 13, 1)]
+        FactorQuestion(whole(number), whole(step), of_factor=of_factor)
+        for at, (number, step) in enumerate(every[:: sample(61, 13, 1)])
+        for of_factor in sample((at % 2 > 0,), (at % 2 > 0,), (False, True))
     ]
 
 
@@ -141,6 +144,10 @@ def test_a_prime_keeps_the_rectangle_of_one_row() -> None:
         ("is 645 a multiple of 3", "yes"),
         ("is 10,519 a multiple of 3", "no"),
         ("is 1 prime or composite", "neither"),
+        # FAC07 and FAC08 asked the other way round: a number is a multiple of each of its factors (4.OA.B.4).
+        ("is 10 a factor of 425?", "no"),
+        ("factor of 350 or not: 10", "yes"),
+        ("is 645 divisible by 3", "yes"),
     ],
 )
 def test_published_examples(problem: str, right: str) -> None:
@@ -172,6 +179,9 @@ def test_the_primes_to_100() -> None:
         ("is 84 a multiple of 7", "sí", Verdict.RIGHT),
         ("is 84 a multiple of 7", "n", Verdict.WRONG),
         ("is 84 a multiple of 7", "prime", Verdict.UNREADABLE),
+        ("is 7 a factor of 84", "Yes", Verdict.RIGHT),
+        ("is 84 a factor of 7", "n", Verdict.RIGHT),
+        ("is 1 a factor of 84", "no", Verdict.WRONG),
     ],
 )
 def test_a_word_is_read_whole_or_by_its_first_letter(problem: str, written: str, verdict: Verdict) -> None:
@@ -213,6 +223,9 @@ def test_what_the_patterns_of_primes_show(
         ("is 45 a multiple of 5", {"X09"}),
         ("is 44 a multiple of 8", set()),
         ("is 7 a multiple of 7", set()),
+        ("is 7 a factor of 84", {"X09", "X10"}),
+        ("is 3 a factor of 26", {"X10"}),
+        ("is 84 a factor of 7", {"X09"}),
     ],
 )
 def test_what_the_patterns_of_multiples_show(problem: str, ids: set[str]) -> None:
@@ -229,7 +242,8 @@ def test_what_the_patterns_of_multiples_show(problem: str, ids: set[str]) -> Non
         ("is 0 prime", "this is asked of whole numbers from 1 on"),
         ("is 84 a multiple of 700", "multiples are asked of numbers from 2 to 100"),
         ("is 84 a multiple", "it is not clear what is asked of this number"),
-        ("is 7 a factor of 84", "it is not clear what is asked of this number"),
+        ("is 700 a factor of 84", "factors are asked of numbers from 1 to 100"),
+        ("is 7 a part of 84", "it is not clear what is asked of this number"),
     ],
 )
 def test_what_is_refused_says_why(typed: str, says: str) -> None:

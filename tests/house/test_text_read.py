@@ -126,7 +126,7 @@ READERS = {
     "marking/diagnosis/notebook_text.py": "where the reader of records says a fault is",
     "marking/reading/answer.py": CELL,
     "marking/reading/answers_table.py": FILE,
-    "marking/reading/asked.py": "a problem that was asked: idle blanks are taken off",
+    "marking/reading/asked.py": "a problem that was asked: idle blanks, and its story behind a bar",
     "marking/reading/last_unit.py": CELL,
     "marking/reading/tables/class_names.py": FILE,
     "marking/reading/dates.py": CELL,

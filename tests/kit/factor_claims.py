@@ -61,11 +61,12 @@ def _word(word: str) -> Reads:
     )
 
 
-def _of_step(word: str) -> Reads:
+def _of_step(word: str, *, of_factor: bool = False) -> Reads:
     def reads(heard: Heard, groups: tuple[str, ...]) -> bool:
-        step = _asked(heard).step
-        assert step is not None
-        return _all(heard, groups) == [_number(heard), step.parts] and worded(_asked(heard)) == word
+        asked = _asked(heard)
+        assert asked.step is not None
+        wanted = [_number(heard), asked.step.parts][:: -1 if of_factor else 1]
+        return asked.of_factor is of_factor and _all(heard, groups) == wanted and worded(asked) == word
 
     return reads
 
@@ -74,7 +75,11 @@ _SO = r"(?:so |in number .+?, )?"
 FACTOR_CLAIMS: dict[str, Reads] = {
     r"is (.+) prime or composite": lambda heard, groups: _all(heard, groups) == [_number(heard)],
     r"is (.+) a multiple of (.+)": lambda heard, groups: (
-        _all(heard, groups) == [int(one.value) for one in _asked(heard).numbers]
+        not _asked(heard).of_factor
+        and _all(heard, groups) == [int(one.value) for one in _asked(heard).numbers]
+    ),
+    r"is (.+) a factor of (.+)": lambda heard, groups: (
+        _asked(heard).of_factor and _all(heard, groups) == [int(one.value) for one in _asked(heard).numbers]
     ),
     r"(.+) times (.+) is (.+), and (.+) is left": _with_rest,
     r"(.+) times (.+) is more than (.+)": lambda heard, groups: (
@@ -103,6 +108,8 @@ FACTOR_CLAIMS: dict[str, Reads] = {
     rf"{_SO}(.+) is neither prime nor composite": _word("neither"),
     rf"{_SO}(.+) is a multiple of (.+)": _of_step("yes"),
     rf"{_SO}(.+) is not a multiple of (.+)": _of_step("no"),
+    rf"{_SO}(.+) is a factor of (.+)": _of_step("yes", of_factor=True),
+    rf"{_SO}(.+) is not a factor of (.+)": _of_step("no", of_factor=True),
     r"so (.+ equals .+)": lambda heard, groups: _line(heard, groups[0]),
 }
 

@@ -95,7 +95,8 @@ TYPED = {
     "prime or composite, a multiple or not": (
         "is 15 prime or composite; is 2 prime or composite; is 1 prime or composite; "
         "is 51 prime or composite; "
-        "is 91 prime or composite; is 37 prime or composite; is 84 a multiple of 7; is 26 a multiple of 3"
+        "is 91 prime or composite; is 37 prime or composite; is 84 a multiple of 7; is 26 a multiple of 3; "
+        "is 7 a factor of 84"
     ),
     "line plots": (  # no blank behind the semicolon of a plot: one stands between two problems
         "plot 1/4: 2, 1/2: 3, 3/4: 1;total; plot 1/4: 2, 1/2: 3, 3/4 in: 1;count; plot 2: 3, 5: 1;most; "
@@ -143,7 +144,7 @@ TYPED = {
     "whole numbers as fractions": "3 as a fraction; 8 as a fraction; 12 as a fraction",
     "cents": "75¢ + 50¢; 85¢ + 47¢; 75¢ - 48¢; 90¢ - 8¢; 99¢ + 1¢",
     "one unit": "46 ft + 27 ft; 50 min - 35 min",
-    "parts of amounts": "3/4 of 2 ft; 5/6 x 2 h 30 min; $12 x 3/4; 2/5 of $15",
+    "parts of amounts": "3/4 of 2 ft; 5/6 x 2 h 30 min; $12 x 3/4; 2/5 of $15; 1 1/2 x 2 ft; 2 2/3 x $6",
     "times": (
         "6 x 4/7; 3 x 2/5; 3 x 2/7; 3 x 2 1/4; 3 x 2 2/4; 2/3 x 4; 1 3/8 x 5; 10 x 3/100; "
         "2 x 1/2; 4 x 5/6; 2 x 1 1/2; 12 x 2/3; 3 x 1/3"

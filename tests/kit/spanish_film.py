@@ -56,6 +56,7 @@ FILM_CLAIMS = {
     r"(?:el )?problema @ (?:es|:) §": "number {label} is {0}",
     r"(?:el )?problema @": "number {label}",
     r"es § múltiplo de §": "is {0} a multiple of {1}",
+    r"es § factor de §": "is {0} a factor of {1}",
     r"es § primo o compuesto": "is {0} prime or composite",
     r"cuál es mayor , § [ou] §": "which is more, {0} or {1}",
     rf"ponemos estos en orden , de menor a mayor : {_ROW}": (

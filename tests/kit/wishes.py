@@ -46,4 +46,5 @@ def wishes(most: int = 9) -> st.SearchStrategy[Wishes]:
         faded=st.booleans(),
         questions=open_questions(),
         seed=st.integers(0, 999_999_999),
+        told=st.integers(0, 2),
     )

@@ -223,18 +223,37 @@ LONG_DIVISION_CLAIMS: dict[str, Reads] = {
 }
 
 
-def _taken_of(heard: Heard) -> tuple[int, int]:
-    """Return the numerator and the denominator of the fraction that is taken, as the problem writes them."""
+def _taken_of(heard: Heard) -> set[tuple[int, int]]:
+    """Return numerator and denominator of what is taken: as they are written, and in simplest form."""
     asked = heard.item.statement
     assert isinstance(asked, Question)
-    (found,) = (one for one in quantities(asked.asked) if one.ladder.style is Style.MIXED)
-    return found.parts, found.ladder.denominator
+    (found,) = (
+        one
+        for one in quantities(asked.asked)
+        if one.ladder.style in {Style.MIXED, Style.DECIMAL} and not one.ladder.mark
+    )
+    return {(found.parts, int(1 / found.ladder.finest)), found.value.as_integer_ratio()}
+
+
+def _part_named(heard: Heard, groups: tuple[str, ...]) -> bool:
+    """What is taken is the fraction that is said, and a larger piece is made of so many small ones."""
+    amounts = [heard.amount(one) for one in groups]
+    return amounts[0] == amounts[1] == Fraction(*next(iter(_taken_of(heard))))
+
+
+def _common_factor(heard: Heard, groups: tuple[str, ...]) -> bool:
+    by, top, bottom = (int(heard.amount(one)) for one in groups)
+    return (top, bottom) in _taken_of(heard) and top % by == 0 == bottom % by
+
+
+def _tops(heard: Heard) -> set[Fraction]:
+    return {Fraction(top) for top, _ in _taken_of(heard)}
 
 
 def _shares(heard: Heard, groups: tuple[str, ...]) -> bool:
     """One part of the fraction that is taken is one of as many shares as its denominator says."""
     part, shares = heard.amount(groups[0]), heard.amount(groups[1])
-    return part * shares == 1 and shares == _taken_of(heard)[1]
+    return part * shares == 1 and shares in {bottom for _, bottom in _taken_of(heard)}
 
 
 def _often(words: str) -> set[Fraction]:
@@ -247,9 +266,12 @@ SHARE_CLAIMS = {
     **DIVIDING_CLAIMS,
     **PRODUCT_CLAIMS,
     r"(.+) of it is one of (.+) equal shares": _shares,
-    r"take (the .+ times)": lambda heard, groups: _often(groups[0]) == {_taken_of(heard)[0]},
+    r"take (the .+ times)": lambda heard, groups: _often(groups[0]) <= _tops(heard),
     r"that makes (.+) in all": lambda heard, groups: heard.stands(heard.amount(groups[0])),
-    r"take (.+) of them": lambda heard, groups: heard.amount(groups[0]) == _taken_of(heard)[0],
+    r"take (.+) of them": lambda heard, groups: heard.amount(groups[0]) in _tops(heard),
+    r"as one fraction, (.+) is (.+)": _part_named,
+    r"(.+) is a factor of (.+) and of (.+)": _common_factor,
+    r"every (.+) make (one .+)": lambda heard, groups: heard.amount(groups[0]) == heard.amount(groups[1]),
 }
 
 #: What can be claimed by the key of a way.

@@ -5,7 +5,6 @@ from itertools import permutations
 import pytest
 
 from onewhole.marking.diagnosis.ask_next import ask_next
-from onewhole.notations.text import text
 from onewhole.sheets.audit import audit
 from tests.kit.answers import by_pattern, page
 from tests.kit.odds import finding_of, known, one, weighed
@@ -40,7 +39,7 @@ def test_diagnosis_says_that_125_fits_both_and_what_would_tell() -> None:
     even = {each.patterns: each.probability for each in found.odds}
     assert even[SMALLER_FROM_LARGER,] == even[NOT_PAID,]
     [asked] = ask_next(weighed({"K01": ["125", "125"]}, typed), known(typed)[0])
-    assert text(asked[0]) == "703 - 245"
+    assert asked[0].typed == "703 - 245"
     for key in (SMALLER_FROM_LARGER, NOT_PAID):
         [answer] = by_pattern(key, page(("703 - 245",)))
         settled = one(["125", "125", answer], (*typed, "703 - 245"))

@@ -130,6 +130,11 @@ class Pattern(Struct, frozen=True):
         """Return the key of the taught strategy to look at beside the pattern, or None when there is none."""
         return self.bends.strategy if self.bends else self.beside
 
+    @property
+    def of_stories(self) -> bool:
+        """Say whether it is about what to do in a story, so that numbers alone cannot show it."""
+        return isinstance(self.attempt, InStory)
+
     def slip(self, statement: Statement, telling: ToldAs | None = None) -> Slip | None:
         """Return the working with its one false line, or None when this problem cannot show the pattern.
 

@@ -98,19 +98,40 @@ def _in_steps(asked: Expression) -> PartWhole | None:
 
 
 def _part_of(asked: Expression) -> PartWhole | None:
-    """Return an amount and the part of it that is asked for, each cut into its equal shares: 3/4 of 2 ft."""
+    """Return an amount and the part of it that is asked for, each cut into its equal shares: 3/4 of 2 ft.
+
+    Of 1 1/2 x 2 ft the amount is a part, as often as it is taken whole, and what is left of it another.
+    """
     product = factors(asked)
     if product is None or SHARE_THEN_TIMES.unsuited(product) is not None:
         return None
     product = fraction_first(product)
     taken, shares = product.left.parts, product.left.ladder.denominator
+    amount = product.right.value
     if not 0 < taken < shares:
-        return None
-    amount, rest = product.right.value, shares - taken
-    other = ProductState(Quantity(product.left.ladder, (None, rest)), product.right)
-    left = SHARE_THEN_TIMES.run(other).found()
-    parts = (Share(HOLE, amount * taken / shares, taken), Share(left, amount * rest / shares, rest))
+        return _taken_whole(product, *divmod(taken, shares))
+    rest = shares - taken
+    parts = (
+        Share(HOLE, amount * taken / shares, taken),
+        Share(_some(product, rest), amount * rest / shares, rest),
+    )
     return PartWhole(Share(product.right, amount, shares), parts)
+
+
+def _taken_whole(product: ProductState, times: int, rest: int) -> PartWhole | None:
+    """Return an amount as often as it is taken whole, and a part of it; their sum is asked for."""
+    shares, amount = product.left.ladder.denominator, product.right.value
+    if not times or not rest or times >= MOST_SHARES:
+        return None
+    parts = [Share(product.right, amount, shares)] * times
+    parts.append(Share(_some(product, rest), amount * rest / shares, rest))
+    return PartWhole(Share(HOLE, sum((part.amount for part in parts), Fraction(0))), tuple(parts))
+
+
+def _some(product: ProductState, shares: int) -> Quantity:
+    """Return so many equal shares of an amount."""
+    taken = Quantity(product.left.ladder, (None, shares))
+    return SHARE_THEN_TIMES.run(ProductState(taken, product.right)).found()
 
 
 def _each(part: Expression) -> tuple[Share, ...]:

@@ -133,7 +133,7 @@ def _written(amount: Fraction, measured: Kind, numbers: tuple[Quantity, ...]) ->
         except NotOnLadderError:
             continue
     if measured is Kind.NUMBER:
-        return usual(mixed(amount.denominator, found[0].mark), amount)
+        return usual(mixed(amount.denominator, _mark(found)), amount)
     msg = f"the answer, a {measured}, is no whole number of the smallest unit"
     raise NotOnLadderError(msg, remedy="Change the numbers so that it comes out even.")
 
@@ -157,9 +157,14 @@ def _price(amount: Fraction, ladder: Ladder) -> Quantity:
     raise NotOnLadderError(msg, remedy="Change the numbers so that it comes out in whole cents.")
 
 
+def _mark(found: list[Ladder]) -> str:
+    """Return the unit that one of the numbers has: 1 1/2 x 2 1/2 ft are feet."""
+    return next((ladder.mark for ladder in found if ladder.mark), "")
+
+
 def _finer(found: list[Ladder], measured: Kind) -> Iterator[Ladder]:
     """Yield ladders that a product or a quotient may need: more decimals, every unit of a measure."""
     if all(ladder.style in {Style.PLACES, Style.DECIMAL} for ladder in found):
-        yield decimal(1, sum(ladder.after for ladder in found), found[0].mark)
+        yield decimal(1, sum(ladder.after for ladder in found), _mark(found))
     if measured is not Kind.NUMBER:
         yield measure(*(unit.mark for unit in MEASURES if unit.kind is measured))

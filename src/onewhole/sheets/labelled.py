@@ -15,7 +15,7 @@ from onewhole.sheets.stories import Story, story
 from onewhole.statements.statement import Statement
 
 #: So many ways to tell are looked at for one whose words mislead in the same way.
-_WAYS = 12
+WAYS = 12
 
 
 def labelled(
@@ -46,13 +46,13 @@ def _problem(label: str, statement: Statement, header: Header, *, like: ToldAs |
     """Return a problem, told as a story like another one where that is wanted and can be done."""
     if like is not None:
         try:
-            return _story(statement, header, like, seed).problem(label)
+            return told_like(statement, header, like, seed).problem(label)
         except NoStoryError:
             pass
     return Problem(label, statement, text(statement))
 
 
-def _story(statement: Statement, header: Header, like: ToldAs, seed: int) -> Story:
+def told_like(statement: Statement, header: Header, like: ToldAs, seed: int) -> Story:
     """Tell a statement; where the words of the other story may mislead, in such words if there are any."""
 
     def way(more: int) -> Story:
@@ -61,4 +61,4 @@ def _story(statement: Statement, header: Header, like: ToldAs, seed: int) -> Sto
     first = way(0)
     if like == PLAIN_STORY:
         return first
-    return next((one for one in map(way, range(_WAYS)) if one.telling == like), first)
+    return next((one for one in map(way, range(WAYS)) if one.telling == like), first)

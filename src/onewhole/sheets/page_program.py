@@ -10,6 +10,7 @@ from msgspec import Struct
 
 from onewhole.findings.habit import Habit
 from onewhole.number.program import Limit, Program
+from onewhole.problems.minutes import STORY, STORY_AT_LEAST
 from onewhole.sheets.candidates import ProblemClass
 from onewhole.sheets.learning import GAINS, Doubt
 from onewhole.sheets.review import halves, set_aside
@@ -22,6 +23,8 @@ TIES = 8
 OFTEN = 12
 #: Of so many numbers compared one pair may be equal, and no sign answers more than two of three; our own.
 EQUAL_IN, SAME_SIGN = 5, Fraction(2, 3)
+#: Told as a story, a problem that takes a minute or more takes so many half minutes more at most.
+FOR_A_STORY = max(STORY, STORY_AT_LEAST - 2)
 
 
 class Rest(Struct, frozen=True):
@@ -47,7 +50,9 @@ def rest_of(wishes: Wishes) -> Rest:
     return Rest(
         wishes.number - len(aside),
         None if regrouping is None else regrouping - sum(aside),
-        None if wishes.minutes is None else 2 * wishes.minutes - sum(map(halves, aside)),
+        None
+        if wishes.minutes is None
+        else 2 * wishes.minutes - sum(map(halves, aside)) - FOR_A_STORY * wishes.told,
     )
 
 

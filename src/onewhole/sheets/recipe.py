@@ -46,6 +46,7 @@ def write_recipe(recipe: Recipe) -> str:
         "back": _joined(wishes.back),
         "faded": "yes" if wishes.faded else "",
         "doubles": "yes" if wishes.doubles else "",
+        "told": wishes.told or "",
         "avoid": _joined(wishes.avoid),
         "ask": ",".join(map(_question, wishes.questions)),
     }
@@ -136,6 +137,7 @@ _READ: Mapping[str, tuple[str, Callable[[str], object]]] = {
     "back": ("back", _texts),
     "faded": ("faded", {"yes": True}.__getitem__),
     "doubles": ("doubles", {"yes": True}.__getitem__),
+    "told": ("told", int),
     "avoid": ("avoid", _texts),
     "ask": ("questions", _questions),
 }

@@ -102,8 +102,8 @@ class Wishes(Struct, frozen=True):
     budget (None: none). ``avoid`` are problems of the last nights, as typed: none comes again. ``review`` are
     earlier skills, one problem each; ``back`` are problems that come back just as they are typed. ``faded``
     asks for a worked example with its last line left out. ``questions`` are the class's open questions.
-    Another ``seed`` gives another page. Raises
-    WishError in plain words.
+    ``told`` counts the problems that are told as stories; those that come back are not. Another ``seed``
+    gives another page. Raises WishError in plain words.
 
     >>> Wishes(number=8).kept_regrouping
     5
@@ -124,10 +124,12 @@ class Wishes(Struct, frozen=True):
     seed: int = 1
     digits: int | None = None
     doubles: bool = False
+    told: int = 0
 
     def __post_init__(self) -> None:
         """Refuse each wish that no page can meet; put sets in order."""
         _between("number of problems", self.number, 1, MOST_PROBLEMS)
+        _between("number of problems told as stories", self.told, 0, self.number - len(self.back))
         _between("largest whole", self.largest, 1, MOST_WHOLES)
         _between("seed", self.seed, 0, 999_999_999)
         if self.digits is not None:

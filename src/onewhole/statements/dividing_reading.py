@@ -4,7 +4,7 @@ from onewhole.number.ladder import Style
 from onewhole.number.quantity import Quantity, whole
 from onewhole.number.unit import Kind
 from onewhole.statements.cursor import Cursor
-from onewhole.statements.expression import Expression, Quotient, Times, WithRemainder, kind, value
+from onewhole.statements.expression import Expression, Quotient, Times, WithRemainder, kind, unit_mark, value
 from onewhole.statements.gap import Gap
 from onewhole.statements.numerals import UNCLEAR_REMEDY, numeral
 from onewhole.statements.tokens import Token, TokenKind
@@ -30,12 +30,13 @@ def divides(cursor: Cursor, found: Expression | Gap) -> bool:
 
 
 def part_of(cursor: Cursor, found: Expression | Gap) -> bool:
-    """Say whether a word comes next that takes a fraction of what follows: 3/4 of 20 is 3/4 x 20.
+    """Say whether a word comes next that takes a part of what follows: 3/4 of 20 is 3/4 x 20, 0.5 of 20 too.
 
     Source: a fraction of a number is a product with it (5.NF.B.4, CCSSM 2010).
     """
-    fraction = isinstance(found, Quantity) and found.ladder.style is Style.MIXED and not found.ladder.mark
-    return fraction and cursor.word_ahead(0, OF)
+    if not isinstance(found, Quantity) or found.ladder.mark:
+        return False
+    return found.ladder.style in {Style.MIXED, Style.DECIMAL} and cursor.word_ahead(0, OF)
 
 
 def with_remainder(cursor: Cursor, found: Quantity) -> Quantity | WithRemainder:
@@ -56,8 +57,19 @@ def quotient(cursor: Cursor, left: Expression, right: Expression, start: Token) 
     """
     if not value(right):
         cursor.refuse_at(start, "nothing is divided by 0", "Divide by 1 or more.")
+    if _with_unit(left) and not _with_unit(right) and (value(right).denominator > 1 or _pieces(right)):
+        msg = "an amount with a unit is divided by a whole number here, or by such an amount"
+        cursor.refuse_at(start, msg, "Write for example 2 ft / 4, 2 ft / 6 in, or $5 / $0.50.")
     cursor.divisor = right if isinstance(right, Quantity) else None
     return Quotient(left, right)
+
+
+def _with_unit(number: Expression) -> bool:
+    return kind(number) is not Kind.NUMBER or bool(unit_mark(number))
+
+
+def _pieces(number: Expression) -> bool:
+    return isinstance(number, Quantity) and not number.plain
 
 
 def divisor_of(says: Expression) -> Quantity | None:

@@ -1,4 +1,4 @@
-"""A question about one number that a word answers: is 37 prime or composite, is 84 a multiple of 7."""
+"""A question that a word answers: is 37 prime or composite, is 84 a multiple of 7, is 7 a factor of 84."""
 
 from collections.abc import Iterator
 from enum import Enum
@@ -16,7 +16,7 @@ from onewhole.statements.asked_in_words import AskedInWords
 LARGEST, LARGEST_MULTIPLE = 200, 99_999
 #: What a number is a multiple of, at most: 4.OA.B.4 has one digit.
 LARGEST_STEP = 100
-_REMEDY = "Write for example: is 37 prime or composite, is 84 a multiple of 7."
+REMEDY = "Write for example: is 37 prime or composite, is 84 a multiple of 7, is 7 a factor of 84."
 
 
 class WordAnswer(Enum):
@@ -36,9 +36,11 @@ class NotAskedError(InputError, ValueError):
 class FactorQuestion(AskedInWords, Struct, frozen=True):
     """Is a number prime or composite, or, with ``step``, is it a multiple of that?
 
-    ``gives`` is the word that a line gives as the answer, true or not; None while it is asked. A prime has
-    just two factors, 1 and itself; 1 has one and is neither (the usual definition). Raises NotAskedError for
-    numbers that are not whole, are 0 or too large, and for multiples of 1, which all numbers are.
+    ``gives`` is the word that a line gives as the answer, true or not; None while it is asked. ``of_factor``
+    asks the same the other way round: is ``step`` a factor of the number? A number is a multiple of each of
+    its factors (4.OA.B.4, CCSSM 2010). A prime has just two factors, 1 and itself; 1 has one and is neither
+    (the usual definition). Raises NotAskedError for numbers that are not whole, are 0 or too large, and for
+    multiples of 1, which all numbers are.
 
     >>> from onewhole.number.quantity import whole
     >>> [FactorQuestion(whole(number)).found.value for number in (1, 2, 37, 91)]
@@ -50,25 +52,28 @@ class FactorQuestion(AskedInWords, Struct, frozen=True):
     number: Quantity
     step: Quantity | None = None
     gives: WordAnswer | None = None
+    of_factor: bool = False
 
     def __post_init__(self) -> None:
         """Refuse what is no whole number, and what is too large."""
         for number in self.numbers:
             if not number.plain or not number.parts:
                 msg = "this is asked of whole numbers from 1 on"
-                raise NotAskedError(msg, remedy=_REMEDY)
+                raise NotAskedError(msg, remedy=REMEDY)
         largest = LARGEST if self.step is None else LARGEST_MULTIPLE
         if self.number.parts > largest:
             msg = f"this is asked of numbers up to {largest:,}"
             raise NotAskedError(msg, remedy="Choose a smaller number: grade 4 stays at or below 100.")
-        if self.step is not None and not 2 <= self.step.parts <= LARGEST_STEP:
-            msg = f"multiples are asked of numbers from 2 to {LARGEST_STEP}"
+        if self.step is not None and not 2 - self.of_factor <= self.step.parts <= LARGEST_STEP:
+            asked, least = ("factors", 1) if self.of_factor else ("multiples", 2)
+            msg = f"{asked} are asked of numbers from {least} to {LARGEST_STEP}"
             raise NotAskedError(msg, remedy="Choose another one: grade 4 has one digit.")
 
     @property
     def numbers(self) -> tuple[Quantity, ...]:
-        """Return the number, and what it may be a multiple of."""
-        return (self.number,) if self.step is None else (self.number, self.step)
+        """Return the number, and what it may be a multiple of; a factor stands first, as it is asked."""
+        both = (self.number,) if self.step is None else (self.number, self.step)
+        return both[::-1] if self.of_factor else both
 
     @property
     def about(self) -> Quantity:
@@ -77,7 +82,8 @@ class FactorQuestion(AskedInWords, Struct, frozen=True):
 
     def with_numbers(self, supply: Iterator[Quantity]) -> "FactorQuestion":
         """Return the same question about the next numbers of a supply."""
-        return FactorQuestion(next(supply), None if self.step is None else next(supply))
+        found = [next(supply) for _ in self.numbers][:: -1 if self.of_factor else 1]
+        return FactorQuestion(found[0], found[1] if found[1:] else None, of_factor=self.of_factor)
 
     @property
     def found(self) -> WordAnswer:

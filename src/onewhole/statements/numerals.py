@@ -30,6 +30,8 @@ _PLACES = {word + end: power for word, power in _POWERS.items() for end in ("", 
 #: The places of money by their names: 2 dollars 12 dimes 5 cents.
 _COINS = {"dollar": 0, "dollars": 0, "dime": -1, "dimes": -1, "cent": -2, "cents": -2, "¢": -2}
 _CENT = frozenset({"cent", "cents", "¢"})
+#: Fractions that people spell.
+_SPELT = frozenset({"half", "third", "thirds", "quarter", "quarters", "fourth", "fourths"})
 _DOLLARS = frozenset({"dollar", "dollars"})
 #: Places after the point that money has.
 _CENTS = 2
@@ -212,6 +214,8 @@ def _placed(cursor: Cursor) -> Quantity:
 
 def _mixed(cursor: Cursor, *, impossible: bool) -> Numeral:
     if cursor.here.sort not in _PARTS:
+        if cursor.word_ahead(0, _SPELT) or cursor.word_ahead(1, _SPELT):
+            cursor.refuse("a fraction is written with digits", "Write for example 1/2 of 20, 3/4 x 2 ft.")
         cursor.refuse("a number is missing")
     if cursor.ahead(1).sort is TokenKind.UNCLEAR:
         cursor.refuse_at(cursor.ahead(1), _UNCLEAR, UNCLEAR_REMEDY)

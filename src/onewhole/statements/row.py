@@ -162,11 +162,13 @@ def _in_words(thing: Listing | FactorQuestion | PlotQuestion | WholeGroups) -> I
             yield from () if most is None else (Sign.UNTIL, most)
         case FactorQuestion(step=None):
             yield from _prime_or_not(thing)
-        case FactorQuestion(number, step, gives):
+        case FactorQuestion(_, step, gives):
             assert step is not None
-            is_one = FactorWords.NO_MULTIPLE_OF if gives is WordAnswer.NO else FactorWords.IS_MULTIPLE_OF
-            wanted = (Phrase.MULTIPLE_OF, step, FactorWords.OR_NOT, number)
-            yield from wanted if gives is None else (number, is_one, step)
+            of = "FACTOR_OF" if thing.of_factor else "MULTIPLE_OF"
+            first, second = thing.numbers
+            wanted = (Phrase[of], second, FactorWords.OR_NOT, first)
+            is_one = FactorWords[f"{'NO' if gives is WordAnswer.NO else 'IS'}_{of}"]
+            yield from wanted if gives is None else (first, is_one, second)
         case WholeGroups(asks=asks, gives=Quantity() as gives):
             yield from (Phrase[f"GROUPS_{asks.name}"], gives)
         case WholeGroups(about=about, asks=asks):

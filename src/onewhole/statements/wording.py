@@ -36,6 +36,7 @@ class Phrase(WordsBefore, Enum):
     GROUPS_NEEDED = "groups needed:"
     GROUPS_FULL = "full groups:"
     GROUPS_LEFT = "left over:"
+    FACTOR_OF = "factor of"
 
 
 class FactorWords(WordsBehind, Enum):
@@ -47,6 +48,8 @@ class FactorWords(WordsBehind, Enum):
     IS_NEITHER = "is neither prime nor composite"
     IS_MULTIPLE_OF = "is a multiple of"
     NO_MULTIPLE_OF = "is not a multiple of"
+    IS_FACTOR_OF = "is a factor of"
+    NO_FACTOR_OF = "is not a factor of"
     PRIME = "prime"
     COMPOSITE = "composite"
     NEITHER = "neither"
@@ -56,7 +59,16 @@ class FactorWords(WordsBehind, Enum):
     @property
     def between(self) -> bool:
         """Say whether another number follows."""
-        return self in {FactorWords.OR_NOT, FactorWords.IS_MULTIPLE_OF, FactorWords.NO_MULTIPLE_OF}
+        return self in _BETWEEN
+
+
+_BETWEEN = frozenset(
+    {
+        FactorWords.OR_NOT,
+        *(FactorWords.IS_MULTIPLE_OF, FactorWords.NO_MULTIPLE_OF),
+        *(FactorWords.IS_FACTOR_OF, FactorWords.NO_FACTOR_OF),
+    }
+)
 
 
 class GroupWords(WordsBehind, Enum):

@@ -218,8 +218,8 @@ def _first_way(product: ProductState) -> ProductWay:
     """Return the first way to multiply two numbers that a teacher would use; one that only suits, else."""
     ways = ways_to_multiply(product) or tuple([way for way in PRODUCT_WAYS if way.unsuited(product) is None])
     if not ways:
-        msg = "a part of a measure or of a price is not worked line by line"
-        remedy = "Write how many times it is taken, such as 3 x 2 ft 7 in or 3 x $3.25."
+        msg = "a part of this measure or price is no whole number of its smallest unit"
+        remedy = "Choose numbers that come out even, such as 3/4 x 2 ft or 1 1/2 x $4, or leave the unit off."
         raise NotWorkedError(msg, remedy=remedy)
     return ways[0]
 

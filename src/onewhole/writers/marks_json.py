@@ -10,12 +10,13 @@ from onewhole.marking.diagnosis.finding import CAUTION, Finding
 from onewhole.marking.diagnosis.report import TalkReport
 from onewhole.marking.grouping.group import Group
 from onewhole.marking.grouping.keeping import SeatChange, Seating
+from onewhole.marking.reading.asked import asked_line
 from onewhole.marking.reading.mark import ClassMarks, PupilMarks
 from onewhole.marking.reading.problem_stats import ProblemStats
 from onewhole.notations.sentences.text import text_of
 from onewhole.notations.text import text
+from onewhole.problems.problem import Problem
 from onewhole.sentences.sentence import End
-from onewhole.statements.statement import Statement
 from onewhole.writers.group_words import about
 
 Json = dict[str, object]
@@ -30,7 +31,7 @@ def marks_object(
     seating: Seating,
     items: Sequence[ProblemStats],
     *,
-    ask_next: Sequence[Sequence[Statement]],
+    ask_next: Sequence[Sequence[Problem]],
     until: date | None = None,
     talks: Mapping[str, TalkReport] = MappingProxyType({}),
 ) -> Json:
@@ -51,7 +52,7 @@ def marks_object(
     }
 
 
-def finding_object(found: Finding, ask: Sequence[Statement], until: date | None = None) -> Json:
+def finding_object(found: Finding, ask: Sequence[Problem], until: date | None = None) -> Json:
     """Return what the answers of one pupil may show, with its caution."""
     said: Json = {
         "status": found.status.value,
@@ -63,7 +64,7 @@ def finding_object(found: Finding, ask: Sequence[Statement], until: date | None 
             for one in found.diagnosis.odds
         ],
         "not_listed": odds(found.diagnosis.unlisted),
-        "ask_next": [text(statement) for statement in ask],
+        "ask_next": [asked_line(problem) for problem in ask],
         "caution": CAUTION,
     }
     return said | ({"good_until": until.isoformat()} if until else {})
@@ -112,7 +113,7 @@ def talk_object(talk: TalkReport) -> Json:
     return {
         "asked": [
             {
-                "problem": text(row.problem.statement),
+                "problem": asked_line(row.problem),
                 "written": row.mark.written.text,
                 "verdict": row.mark.verdict.value,
                 "would_write": [text(outcome) for outcome in row.beside.would_write],
@@ -132,7 +133,7 @@ def talk_object(talk: TalkReport) -> Json:
 def _pupil(
     pupil: PupilMarks,
     found: Finding,
-    ask: Sequence[Statement],
+    ask: Sequence[Problem],
     until: date | None,
     talk: TalkReport | None,
 ) -> Json:

@@ -25,6 +25,7 @@ from onewhole.marking.reading.talk_word import TalkSaid, TalkWord
 from onewhole.misconceptions.catalogue import by_id
 from onewhole.notations.sentences.text import text_of
 from onewhole.notations.text import printed
+from onewhole.problems.problem import Problem
 from onewhole.writers.pattern_words import question
 
 HUNDRED = 100
@@ -188,7 +189,7 @@ def _talked(report: Report) -> Iterator[str]:
         return
     for row in talk.rows:
         wrote = " ".join(row.mark.written.text.split())
-        yield f"Asked {printed(row.problem.statement)}: wrote {wrote}; {says(row, report)}."
+        yield f"Asked {problem_told(row.problem)}: wrote {wrote}; {says(row, report)}."
     if talk.word:
         yield f"Your word on the talk: {word_told(talk.word)}. It counts, but not as certain."
 
@@ -201,6 +202,11 @@ def word_told(word: TalkWord) -> str:
     """
     about = f" ({' or '.join(map(idea, word.about))})" if word.about else ""
     return f"{_WORDS[word.said]}{about}"
+
+
+def problem_told(problem: Problem) -> str:
+    """Return a problem for a line of words: its story where it is told, else what it asks in numbers."""
+    return f"“{problem.story}”" if problem.story else printed(problem.statement)
 
 
 def asked_of(report: Report, words: ClassWords) -> tuple[str, ...]:

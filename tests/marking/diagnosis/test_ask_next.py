@@ -8,7 +8,6 @@ from onewhole.marking.diagnosis.diagnosis import weigh
 from onewhole.marking.diagnosis.finding import findings
 from onewhole.marking.reading.answer import read_written
 from onewhole.marking.reading.asked import AskedAnswer, asked_problem, with_asked
-from onewhole.notations.text import text
 from onewhole.problems.twins import twin_key
 from onewhole.statements.reading import read_answer, read_statement
 from tests.kit.answers import all_right, by_pattern, marked_against, page
@@ -19,7 +18,7 @@ TRAPS = ("5 1/8 - 2 5/8", "7 1/4 - 3 3/4")
 
 def _asked(cells: list[str], typed: tuple[str, ...]) -> list[str]:
     [found] = ask_next(weighed({"K01": cells}, typed), known(typed)[0])
-    return [text(statement) for statement in found]
+    return [one.typed for one in found]
 
 
 def test_what_is_asked_tells_apart_what_stayed_alike() -> None:
@@ -56,7 +55,7 @@ def test_each_pupil_is_asked_for_what_is_open_there() -> None:
 def test_candidates_are_no_twins_of_the_page_nor_of_each_other() -> None:
     """Each is a new problem, of the page's kinds or with its pieces."""
     found = candidates(known()[0])
-    keys = [twin_key(each.statement) for each in found]
+    keys = [twin_key(each.problem.statement) for each in found]
     before = {twin_key(problem.statement) for problem in PAGE}
     assert len(set(keys)) == len(keys)
     assert before.isdisjoint(keys)
@@ -76,7 +75,7 @@ def test_after_sums_nothing_telling_about_differences_is_asked() -> None:
     """The pieces of a sum call for no difference."""
     found = candidates(known(("3/8 + 2/8", "2 4/5 + 1 3/5"))[0])
     assert found
-    assert all("+" in text(each.statement) for each in found)
+    assert all("+" in each.problem.typed for each in found)
 
 
 def test_high_odds_with_one_exact_fit_are_not_settled() -> None:
@@ -90,7 +89,7 @@ def test_high_odds_with_one_exact_fit_are_not_settled() -> None:
     assert ask_next(seen, marks.expected) == ((),) * 12
     *others, asked = ask_next(seen, marks.expected, findings=found)
     assert set(others) == {()}
-    again = asked_problem(text(asked[0]))
+    again = asked_problem(asked[0].typed)
     (wrote,) = by_pattern("A01", (again,))
     told = with_asked(marks, [AskedAnswer("K12", again, read_written(wrote))])
     after = weigh(told)

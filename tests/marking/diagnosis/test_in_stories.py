@@ -1,20 +1,29 @@
 """Another operation chosen in stories, told apart from the same answers in numbers alone."""
 
+from functools import partial
+
 import pytest
 
+from onewhole.desk.marking.asked_stories import told_as_asked
 from onewhole.desk.tomorrow.seats import seated
 from onewhole.findings.status import Status
+from onewhole.languages.class_words import ClassWords
+from onewhole.languages.spanish.class_settings import CLASS_SETTINGS
 from onewhole.marking.diagnosis.ask_next import ask_next
 from onewhole.marking.diagnosis.diagnosis import Weighed, weigh
 from onewhole.marking.diagnosis.finding import findings
 from onewhole.marking.reading.answers_table import read_answers
+from onewhole.marking.reading.asked import asked_line, with_asked
+from onewhole.marking.reading.asked_table import about_what, read_asked
 from onewhole.marking.reading.mark import ClassMarks, mark_class
 from onewhole.misconceptions.catalogue import by_id
 from onewhole.notations.text import text
 from onewhole.problems.answer import answer
 from onewhole.problems.problem import Problem
 from onewhole.problems.story_structure import Structure
+from onewhole.sheets.header import Header
 from onewhole.sheets.stories import story
+from onewhole.sheets.stories_to_ask import stories_to_ask
 from onewhole.statements.reading import read_statement
 
 TOLD = (
@@ -68,8 +77,33 @@ def test_stories_of_one_kind_leave_open_what_numbers_alone_tell(idea: str) -> No
     [found] = weighed.diagnoses
     assert set(found.alike) == {("T02",), ("E28",)}
     [[first, *_]] = ask_next(weighed, marks.expected, findings=findings(marks, weighed.diagnoses))
-    assert by_id("E28").slip(first)
-    assert by_id("T02").slip(first) is None
+    assert by_id("E28").slip(first.statement, first.told)
+    assert by_id("T02").slip(first.statement, first.told) is None
+
+
+@pytest.mark.parametrize("words", [ClassWords(), CLASS_SETTINGS["club de cometas"]])
+def test_what_only_a_story_tells_is_asked_in_one(words: ClassWords) -> None:
+    """Choosing by a word and turning a comparison round write the same after two stories: a third one tells.
+
+    It stands in the class's words, its equation before a bar; what it may mislead with is known again when
+    the answer is typed. Numbers alone, asked before, cannot tell the two apart.
+    """
+    header = Header(words=words)
+    page = problems(*TOLD[:2])
+    marks, weighed = marked("T01", page)
+    found = findings(marks, weighed.diagnoses)
+    assert set(found[0].diagnosis.alike) == {("T01",), ("T03",)}
+    [[first, *_]] = ask_next(weighed, marks.expected, None, found, partial(stories_to_ask, header, page))
+    assert first.story
+    row = f'K01,"{asked_line(first)}",'
+    for idea in ("T01", "T03"):
+        slip = by_id(idea).slip(first.statement, first.told)
+        wrote = text(slip.wrote if slip else answer(first.statement))
+        asked = read_asked(f"pupil,asked,wrote\n{row}{wrote}", {"K01"}, {"T01"})
+        told = with_asked(marks, about_what(told_as_asked(header, asked), {}))
+        assert told.pupils[0].asked[0].expected.problem == first
+        after = weigh(told)
+        assert after.diagnoses[0].alike == ((idea,),)
 
 
 @pytest.mark.parametrize("idea", ["T02", "E28"])

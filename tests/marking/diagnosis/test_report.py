@@ -10,7 +10,7 @@ from onewhole.marking.diagnosis.evidence import Speaks
 from onewhole.marking.diagnosis.finding import POSSIBLE_FROM, findings
 from onewhole.marking.diagnosis.notebook import KeptFinding, Notebook, NotebookNight
 from onewhole.marking.diagnosis.report import Report, report
-from onewhole.statements.reading import read_statement
+from onewhole.marking.reading.asked import asked_problem
 from tests.kit.answers import TWELVE, all_right, by_pattern, marked_against, right
 from tests.kit.odds import PAGE, known, weighed
 
@@ -64,7 +64,7 @@ def test_what_is_asked_and_what_was_found_before_are_handed_on() -> None:
     marks = marked_against(known()[0], {"K01": all_right(PAGE)})
     read = weighed({"K01": all_right(PAGE)})
     [found] = findings(marks, read.diagnoses)
-    ask = (read_statement("9 5/8 - 6 6/8"),)
+    ask = (asked_problem("9 5/8 - 6 6/8"),)
     kept, day = KeptFinding("K01", ("A01",)), date(2026, 11, 10)
     night = NotebookNight(day, "Kites", {}, {}, (kept,))
     told = report(marks, read, found, ask, (Notebook((night,)), day))

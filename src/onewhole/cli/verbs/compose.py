@@ -44,6 +44,7 @@ Faded = Annotated[
 ]
 Seed = Annotated[int, typer.Option("--seed", metavar="NUMBER", help="Another number gives another page.")]
 Doubles = Annotated[bool, typer.Option("--doubles", help="Let both numbers of a problem be the same.")]
+Told = Annotated[int, typer.Option("--told", metavar="NUMBER", help="How many are told as stories.")]
 NotAgain = Annotated[
     list[Path] | None,
     typer.Option("--not-again", metavar="SHEET", help="A sheet whose problems do not come again."),
@@ -77,6 +78,7 @@ def run(
     seed: Seed = USUAL.seed,
     digits: Digits = None,
     doubles: Doubles = False,
+    told: Told = USUAL.told,
     not_again: NotAgain = None,
     after: After = None,
     answers: Answers = None,
@@ -105,6 +107,7 @@ def run(
                 seed=seed,
                 digits=digits,
                 doubles=doubles,
+                told=told,
                 not_again=not_again or (),
                 after=after,
                 answers=answers,

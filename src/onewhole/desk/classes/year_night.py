@@ -2,7 +2,6 @@
 
 from collections.abc import Collection, Hashable, Iterable, Iterator, Sequence
 from contextlib import suppress
-from dataclasses import replace as changed
 from fractions import Fraction
 from functools import lru_cache
 from hashlib import sha256
@@ -14,7 +13,6 @@ from msgspec.structs import replace
 
 from onewhole.desk.classes.year_plan import YearNight
 from onewhole.desk.page.compose import composed_apart
-from onewhole.desk.page.stories import tell
 from onewhole.errors import InputError, OnewholeError
 from onewhole.findings.wished_skill import LIKE, WishedSkill
 from onewhole.notations.text import text
@@ -23,7 +21,6 @@ from onewhole.number.quantity import Quantity
 from onewhole.problems.answer import answer
 from onewhole.problems.needs import needs
 from onewhole.problems.problem import Problem
-from onewhole.problems.story_asks import NoStoryError
 from onewhole.problems.twins import twin_key
 from onewhole.problems.worked import WorkedProblem
 from onewhole.sheets.candidates import LikePair
@@ -34,6 +31,7 @@ from onewhole.sheets.header import Header
 from onewhole.sheets.spaces.amounts import mixed_numbers
 from onewhole.sheets.spaces.form import ProblemForm
 from onewhole.sheets.spaces.table import forms_of
+from onewhole.sheets.told_page import told_page
 from onewhole.sheets.wishes import OpenQuestion, Wishes
 from onewhole.sheets.worked import WorkedSheet
 from onewhole.sheets.writing import write_sheet
@@ -122,7 +120,7 @@ def compose_night(
     fresh = _Fresh(_fresh(wishes, before), _like_twins(before) if wishes.skill in LIKE else frozenset())
     sheet, told = _fitting(fresh, header)
     if night.own and night.of.stories:
-        sheet = _told(sheet, night, year.minutes)
+        sheet = told_page(sheet, STORIES, seed=night.at, minutes=year.minutes)
     minutes = _minutes(sheet)
     return NightComposed(sheet, minutes, told)
 
@@ -216,23 +214,6 @@ def _room(night: YearNight, year: YearWishes, returning: Sequence[str]) -> int:
         (_takes(one) for one in islice(askable(night.page, night.at), LOOKED_AT)), default=Fraction(1)
     )
     return len(returning) + max(FEWEST, floor(left / longest))
-
-
-def _told(sheet: Sheet, night: YearNight, minutes: int) -> Sheet:
-    """Tell some problems as word problems, while the minutes last."""
-    items = list(sheet.items)
-    told = 0
-    for at, one in enumerate(items):
-        if told == STORIES or not isinstance(one, Problem):
-            continue
-        with suppress(NoStoryError):
-            made = tell(one.typed, seed=night.at).problem(one.label)
-            items[at] = changed(one, story=made.story, telling=made.telling)
-            if _minutes(replace(sheet, items=tuple(items))) <= minutes:
-                told += 1
-            else:
-                items[at] = one
-    return replace(sheet, items=tuple(items))
 
 
 def _minutes(sheet: Sheet) -> int:

@@ -3,11 +3,13 @@
 from collections import defaultdict
 from collections.abc import Callable, Collection, Mapping, Sequence
 from fractions import Fraction
+from functools import partial
 from pathlib import Path
 
 from msgspec import Struct, field
 
 from onewhole.desk.marking.answers_file import answers_in
+from onewhole.desk.marking.asked_stories import told_as_asked
 from onewhole.desk.page.sheets import sheet_in
 from onewhole.desk.tomorrow.seats import known_before, seated
 from onewhole.errors import InputError
@@ -25,20 +27,20 @@ from onewhole.marking.grouping.group import Group, evidence_of
 from onewhole.marking.grouping.group_settings import MEETS, USUAL, GroupSettings, Sizes
 from onewhole.marking.grouping.keeping import Seating
 from onewhole.marking.reading.answers_table import read_answers
-from onewhole.marking.reading.asked import AskedAnswer, with_asked
+from onewhole.marking.reading.asked import AskedAnswer, asked_line, with_asked
 from onewhole.marking.reading.asked_table import AskedRow, about_what, read_asked
 from onewhole.marking.reading.class_answers import ClassAnswers
 from onewhole.marking.reading.mark import ClassMarks, mark_class
 from onewhole.marking.reading.problem_stats import ProblemStats, problem_stats
 from onewhole.misconceptions.catalogue import by_id, patterns
 from onewhole.notations.sentences.text import text_of
-from onewhole.notations.text import text
 from onewhole.presses.texts import read_text
+from onewhole.problems.problem import Problem
 from onewhole.sentences.sentence import End
 from onewhole.sheets.document import Sheet
 from onewhole.sheets.reading import read_sheet
+from onewhole.sheets.stories_to_ask import stories_to_ask
 from onewhole.sheets.worked import WorkedSheet
-from onewhole.statements.statement import Statement
 from onewhole.writers.frame import UNTITLED
 from onewhole.writers.group_words import about
 from onewhole.writers.marks_json import Json, marks_object
@@ -180,6 +182,7 @@ def mark_sheet(
         raise InputError(msg, remedy="Give odds from 0.5 up to, but not, 1; 0.9 is usual.")
     sheet, header = worked.sheet, worked.header
     marks = mark_class(answers, header.form, worked.problems)
+    asked = told_as_asked(worked.header, asked)
     before = _about_what(asked, lambda: _read(marks, tonight, page_name(sheet), confident, elsewhere))
     marks = with_asked(marks, before, header.form)
     read = _read(marks, tonight, page_name(sheet), confident, elsewhere)
@@ -212,18 +215,20 @@ def page_name(sheet: Sheet) -> str:
     return sheet.header.title or UNTITLED
 
 
-def asked_next(marked: Marked, pupils: Collection[str] | None = None) -> tuple[tuple[Statement, ...], ...]:
+def asked_next(marked: Marked, pupils: Collection[str] | None = None) -> tuple[tuple[Problem, ...], ...]:
     """Return for each pupil the one or two problems whose answers would tell most; none where all is told.
 
-    Where codes are given, nothing is worked out for the others.
+    Some are stories of the class where it is in doubt what a pupil does in one. Where codes are given,
+    nothing is worked out for the others.
     """
-    return ask_next(marked.weighed, marked.marks.expected, pupils, marked.findings)
+    stories = partial(stories_to_ask, marked.sheet.header, marked.sheet.problems)
+    return ask_next(marked.weighed, marked.marks.expected, pupils, marked.findings, stories)
 
 
 def asked_of(marked: Marked) -> tuple[tuple[str, str], ...]:
     """Return the pupils to ask one or two more problems, with those problems as text."""
     rows = zip(marked.findings, asked_next(marked), strict=True)
-    return tuple((found.pupil, " and ".join(map(text, ask))) for found, ask in rows if ask)
+    return tuple((found.pupil, " and ".join(map(asked_line, ask))) for found, ask in rows if ask)
 
 
 def as_object(marked: Marked) -> Json:

@@ -31,6 +31,7 @@ from onewhole.sheets.one_plot import on_one_plot
 from onewhole.sheets.page_program import Crowded, page_program
 from onewhole.sheets.recipe import Recipe, RecipeError, read_recipe
 from onewhole.sheets.review import apart_from, reviewed
+from onewhole.sheets.told_page import stories_on, told_page
 from onewhole.sheets.wishes import Wishes
 from onewhole.sheets.writing import write_sheet
 from onewhole.statements.statement import Statement
@@ -83,6 +84,7 @@ def compose(
     example = _example(every, wishes, chosen) if wishes.faded else None
     top = Header(title=title) if header is None else header
     sheet = sheet_of(top, recipe, _problems(chosen, wishes, open_doubts), chosen.review, example)
+    sheet = told_page(sheet, wishes.told, seed=wishes.seed, minutes=wishes.minutes, but=wishes.back)
     apart, taught = told_by(sheet, open_doubts, [kind.tells for kind in chosen.kinds])
     habits = [habit for habit in chosen.habits if habit is not Habit.NUMBERS]
     program = page_program(
@@ -96,7 +98,7 @@ def compose(
         most(open_doubts),
         every.listed,
         apart,
-        tuple(_notes(wishes, chosen, open_doubts, tellable)),
+        (*_notes(wishes, chosen, open_doubts, tellable), *_not_told(wishes, sheet)),
         chosen.stopped,
         every.drawn,
     )
@@ -250,6 +252,12 @@ def _choice(
             return None
         kinds = tuple(every.kinds[one.place] for one in wanted for _ in range(one.count))
         return _Choice(kinds, problems, review, habits, crowded, solution.stopped)
+
+
+def _not_told(wishes: Wishes, sheet: Sheet) -> Iterator[str]:
+    told = stories_on(sheet)
+    if told < wishes.told:
+        yield f"{told} of {wishes.told} stories are told: no easy words, or no minutes, for the others."
 
 
 def _fits(wishes: Wishes) -> bool:

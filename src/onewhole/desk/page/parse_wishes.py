@@ -27,9 +27,9 @@ class TypedWishes(Struct, frozen=True):
     """Wishes as typed; None and empty mean the usual.
 
     ``denominators`` are numbers with commas or blanks between them, ``regrouping`` is a share such as 2/3,
-    or ``any``. ``back`` are problems that come back as typed. ``not_again`` are sheets whose
-    problems do not come again. ``answers`` are those of a class to the sheet ``after``: what they leave open
-    is asked.
+    or ``any``. ``told`` is how many problems are told as stories. ``back`` are problems that come back as
+    typed. ``not_again`` are sheets whose problems do not come again. ``answers`` are those of a class to the
+    sheet ``after``: what they leave open is asked.
     """
 
     skill: str = USUAL.skill.value
@@ -45,6 +45,7 @@ class TypedWishes(Struct, frozen=True):
     seed: int = USUAL.seed
     digits: int | None = None
     doubles: bool = False
+    told: int = USUAL.told
     not_again: Sequence[Path] = ()
     after: Path | None = None
     answers: Path | None = None
@@ -77,6 +78,7 @@ def parse_wishes(typed: TypedWishes) -> Wishes:
         seed=typed.seed,
         digits=typed.digits,
         doubles=typed.doubles,
+        told=typed.told,
     )
 
 

@@ -34,7 +34,8 @@ class WishForm(Struct, frozen=True):
     """Wishes as typed into a form; what is left empty is as usual.
 
     ``kind`` is a skill as it is typed (:mod:`onewhole.findings.wished_skill`), ``denominators`` are numbers
-    with commas, ``regrouping`` is a share such as 2/3, or any. Another ``seed`` gives another page.
+    with commas, ``regrouping`` is a share such as 2/3, or any, ``told`` how many are told as stories. Another
+    ``seed`` gives another page.
     """
 
     kind: str = "subtract"
@@ -44,6 +45,7 @@ class WishForm(Struct, frozen=True):
     minutes: str = ""
     seed: str = ""
     digits: str = ""
+    told: str = ""
 
 
 def skills_offered() -> tuple[tuple[str, tuple[tuple[WishedSkill, str], ...]], ...]:
@@ -118,6 +120,7 @@ def read_wishes(typed: str, form: WishForm) -> tuple[Header, Wishes]:
             minutes=_number("minutes", form.minutes, header.minutes),
             seed=_number("seed", form.seed, TypedWishes().seed),
             digits=_number("number of digits", form.digits, None),
+            told=_number("number of problems told as stories", form.told, TypedWishes().told),
         )
     )
 

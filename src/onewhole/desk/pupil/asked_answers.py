@@ -1,6 +1,7 @@
 """A teacher writes down what a pupil was asked after a night, and said; a row can be taken back."""
 
 from collections.abc import Sequence
+from contextlib import suppress
 from datetime import date, datetime
 
 from msgspec import Struct
@@ -12,7 +13,7 @@ from onewhole.desk.marking.cells import UNSEEN
 from onewhole.desk.tomorrow.talks import Talk, shown_written, talk_with
 from onewhole.errors import InputError
 from onewhole.marking.reading.answer import read_written
-from onewhole.marking.reading.asked import asked_problem
+from onewhole.marking.reading.asked import asked_line, asked_problem
 from onewhole.marking.reading.talk_word import TalkSaid, read_word
 from onewhole.misconceptions.catalogue import patterns
 from onewhole.notations.mathml import mathml
@@ -21,8 +22,8 @@ from onewhole.store.asked import KeptAsked, keep_asked
 from onewhole.store.opening import Store
 from onewhole.writers.report_words import word_told
 
-#: The most characters of a problem, and of what was said.
-LONGEST = 200
+#: The most characters of a problem with its story, and of what was said.
+LONGEST = 400
 BY = "teacher"
 
 
@@ -74,7 +75,7 @@ def note_asked(
             "What the child wrote is missing",
             remedy="Type it, or a dash where that was nothing; or choose your word on the talk.",
         )
-    problem = asked_problem(asked).typed if wrote else ""
+    problem = asked_line(asked_problem(asked)) if wrote else ""
     about = " ".join(said.about) if said else ""
     keep_asked(
         book,
@@ -172,10 +173,11 @@ def word_choices(named: Sequence[tuple[str, str]]) -> tuple[tuple[str, str], ...
 
 def _line(text: TalkText) -> AskedLine:
     wrote, is_formula = shown_written(read_written(text.wrote))
-    try:
-        asked, is_problem = (mathml(asked_problem(text.asked).statement), True) if text.asked else ("", False)
-    except InputError:
-        asked, is_problem = text.asked, False
+    asked, is_problem = text.asked, False
+    with suppress(InputError):
+        if text.asked:
+            problem = asked_problem(text.asked)
+            asked, is_problem = (problem.story, False) if problem.story else (mathml(problem.statement), True)
     return AskedLine(
         text.code,
         asked,

@@ -11,12 +11,21 @@ from onewhole.languages.class_words import ClassWords
 from onewhole.marking.diagnosis.evidence import Speaks
 from onewhole.marking.diagnosis.report import Report, ReportRow
 from onewhole.marking.reading.answer import Blank, Unreadable, Written
+from onewhole.marking.reading.asked import asked_line
 from onewhole.marking.reading.mark import Verdict
 from onewhole.misconceptions.catalogue import by_id
 from onewhole.notations.mathml import mathml
-from onewhole.notations.text import text
 from onewhole.writers.labels import runs
-from onewhole.writers.report_words import asked_of, beside, found, known, odds_moved, says, talked
+from onewhole.writers.report_words import (
+    asked_of,
+    beside,
+    found,
+    known,
+    odds_moved,
+    problem_told,
+    says,
+    talked,
+)
 
 #: The most nights whose talks are cached in memory.
 HELD = 8
@@ -38,7 +47,8 @@ class Talk(Struct, frozen=True):
 
     ``found`` are sentences, ``beside`` what speaks against and what else stays possible, ``known`` the odds
     and the ids of patterns. ``lines`` are the answers that tell something, ``others`` a sentence on the rest.
-    ``questions`` are for the talk, ``ask`` (MathML) the problems whose answers would tell most; ``talked`` is
+    ``questions`` are for the talk, ``ask`` the problems whose answers would tell most, each as MathML, or in
+    its words and False where it is a story; ``talked`` is
     what was asked since, ``moved`` what that changed in the odds; ``suggested`` is the first of ``ask`` as it
     is typed, and ``named`` are the ideas in question, each with its name. ``finds`` says whether a pattern
     fits.
@@ -52,7 +62,7 @@ class Talk(Struct, frozen=True):
     lines: tuple[TalkLine, ...]
     others: str
     questions: tuple[str, ...]
-    ask: tuple[str, ...]
+    ask: tuple[tuple[str, bool], ...]
     talked: tuple[str, ...]
     moved: str
     suggested: str
@@ -91,10 +101,12 @@ def talk(report: Report, words: ClassWords) -> Talk:
         if rest and shown
         else "",
         asked_of(report, words),
-        tuple(map(mathml, report.ask)),
+        tuple(
+            [(problem_told(one), False) if one.story else (mathml(one.statement), True) for one in report.ask]
+        ),
         talked(report),
         odds_moved(report),
-        text(report.ask[0]) if report.ask else "",
+        asked_line(report.ask[0]) if report.ask else "",
         tuple((key, by_id(key).name) for key in dict.fromkeys(key for ids in report.sets for key in ids)),
     )
 

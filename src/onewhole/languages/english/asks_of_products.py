@@ -2,7 +2,7 @@
 
 from typing import assert_never
 
-from onewhole.languages.english.making import asked, bare, told
+from onewhole.languages.english.making import Nodes, asked, bare, told
 from onewhole.misconceptions.asks.products import (
     CutInFour,
     GroupsOfNothing,
@@ -60,7 +60,8 @@ def ask_of_products(ask: ProductAsk) -> Sentences:
             draw = told("draw", Said(number), ", then take", Said(part), "of that")
             return draw + asked("is it more or less than", Said(number))
         case TakenTimes(times, number, wrote):
-            return asked("how much is", Said(number), "taken", bare(times), "times") + asked(
+            often: Nodes = ("once",) if times == 1 else (bare(times), "times")
+            return asked("how much is", Said(number), "taken", often) + asked(
                 "is your answer", Said(wrote), "more than that"
             )
         case _:

@@ -66,8 +66,10 @@ def asked_told(label: str, statement: Statement, story: str, at: int) -> Sentenc
             return begun + told("write it in other units", Seam(":"), Said(statement))
         case Listing():
             return begun + told("list the", Said(statement))
-        case FactorQuestion(one, step):
-            asks: Nodes = ("prime or composite",) if step is None else ("a multiple of", Said(step))
+        case FactorQuestion():
+            one, *of = statement.numbers
+            called = "a factor of" if statement.of_factor else "a multiple of"
+            asks: Nodes = (called, Said(of[0])) if of else ("prime or composite",)
             return begun + told("is", Said(one), asks, end=End.ASKS)
         case PlotQuestion():
             return begun + told("look at the line plot") + told(Said(statement))

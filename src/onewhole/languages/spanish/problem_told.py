@@ -71,8 +71,10 @@ def asked_told(label: str, statement: Statement, story: str, at: int) -> Sentenc
             return begun + told("lo escribimos en otras unidades", Seam(":"), Said(statement))
         case Listing():
             return begun + told("escribe los", Said(statement))
-        case FactorQuestion(one, step):
-            asks: Nodes = ("primo o compuesto",) if step is None else ("múltiplo de", Said(step))
+        case FactorQuestion():
+            one, *of = statement.numbers
+            called = "factor de" if statement.of_factor else "múltiplo de"
+            asks: Nodes = (called, Said(of[0])) if of else ("primo o compuesto",)
             return begun + told("es", Said(one), asks, end=End.ASKS)
         case PlotQuestion():
             return begun + told("miramos el diagrama de puntos") + told(Said(statement))

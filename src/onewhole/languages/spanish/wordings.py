@@ -22,6 +22,7 @@ _PHRASES = {
     Phrase.GROUPS_NEEDED: "grupos necesarios:",
     Phrase.GROUPS_FULL: "grupos completos:",
     Phrase.GROUPS_LEFT: "sobran:",
+    Phrase.FACTOR_OF: "factor de",
 }
 _OF_FACTORS = {
     FactorWords.OR_NOT: "o no:",
@@ -30,6 +31,8 @@ _OF_FACTORS = {
     FactorWords.IS_NEITHER: "no es ni primo ni compuesto",
     FactorWords.IS_MULTIPLE_OF: "es múltiplo de",
     FactorWords.NO_MULTIPLE_OF: "no es múltiplo de",
+    FactorWords.IS_FACTOR_OF: "es factor de",
+    FactorWords.NO_FACTOR_OF: "no es factor de",
     FactorWords.PRIME: "primo",
     FactorWords.COMPOSITE: "compuesto",
     FactorWords.NEITHER: "ni primo ni compuesto",

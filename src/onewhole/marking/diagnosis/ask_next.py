@@ -1,6 +1,9 @@
-"""Which one or two problems to ask a pupil next: those expected to give the most information."""
+"""Which one or two problems to ask a pupil next: those expected to give the most information.
 
-from collections.abc import Collection, Iterator, Mapping, Sequence
+Numbers alone do not show what a pupil does in a story, so stories are offered too where that is in doubt.
+"""
+
+from collections.abc import Callable, Collection, Iterator, Mapping, Sequence
 from fractions import Fraction
 from functools import lru_cache
 from itertools import islice
@@ -18,7 +21,9 @@ from onewhole.marking.diagnosis.information import doubt, expected
 from onewhole.marking.diagnosis.likeliest_sets import LEAST
 from onewhole.marking.diagnosis.reply import RIGHT
 from onewhole.marking.diagnosis.weighing import WAYS, acting, column
+from onewhole.marking.reading.asked import LABEL
 from onewhole.marking.reading.expected import Expected, expect
+from onewhole.misconceptions.catalogue import by_id
 from onewhole.notations.text import text
 from onewhole.number.ladder import Style
 from onewhole.problems.needs import Needs, Operation, needs
@@ -60,34 +65,39 @@ LEAST_TOLD = 50_000
 LEFT_OPEN = 300_000
 
 
-class Candidate(Struct, frozen=True):
-    """A problem that may be asked, its kind, and the chances of the answers to it."""
+#: Makes stories that may be asked; it is called only where they would tell something.
+Stories = Callable[[], Sequence[Problem]]
 
-    statement: Statement
-    kind: Needs
+
+class Candidate(Struct, frozen=True):
+    """A problem that may be asked, its kind and whether it is told, and the chances of the answers to it."""
+
+    problem: Problem
+    kind: tuple[Needs, bool]
     table: Chances
 
 
-def candidates(asked: Sequence[Expected]) -> tuple[Candidate, ...]:
+def candidates(asked: Sequence[Expected], stories: Sequence[Problem] = ()) -> tuple[Candidate, ...]:
     """Return a few problems that may be asked after a page, worked out once for a class.
 
     They are parallel to the first problem of each kind on the page, or tell the most patterns apart with the
-    page's denominators; none is a twin of a problem on the page.
+    page's denominators, or are some of the ``stories``; none is a twin of a problem on the page.
     """
     seen = {twin_key(one.problem.statement) for one in asked}
     found = []
-    for statement in (*_telling(asked), *_parallels(asked)):
-        if (key := twin_key(statement)) not in seen:
+    plain = (Problem(LABEL, one, text(one)) for one in (*_telling(asked), *_parallels(asked)))
+    for problem in (*plain, *stories):
+        if (key := twin_key(problem.statement)) not in seen:
             seen.add(key)
-            found.append(_candidate(statement))
+            found.append(_candidate(problem))
     return tuple(found)
 
 
 @lru_cache(maxsize=64)
-def _candidate(statement: Statement) -> Candidate:
+def _candidate(problem: Problem) -> Candidate:
     """Work a problem out that may be asked; the telling ones come again with every page."""
-    table = chances(expect(Problem("1", statement, text(statement))))
-    return Candidate(statement, kind_of(needs(statement)), table)
+    told = problem.told is not None
+    return Candidate(problem, (kind_of(needs(problem.statement)), told), chances(expect(problem)))
 
 
 def _telling(asked: Sequence[Expected]) -> Iterator[Statement]:
@@ -119,7 +129,8 @@ def ask_next(
     asked: Sequence[Expected],
     pupils: Collection[str] | None = None,
     findings: Sequence[Finding] | None = None,
-) -> tuple[tuple[Statement, ...], ...]:
+    stories: Stories = tuple,
+) -> tuple[tuple[Problem, ...], ...]:
     """Return for each pupil the one or two problems that are expected to give the most information.
 
     The measure is Shannon's: how much, on average over the answers that may come, the odds of the sets of
@@ -129,7 +140,7 @@ def ask_next(
     the ``findings`` too, where they are given: else a problem is asked on which it shows once more. That
     there is no steady idea stays open while an answer of a talk was wrong. A second problem is of another
     kind. What the pupil was asked already is not asked again. Where ``pupils`` are given, by code, nothing is
-    worked out for the others.
+    worked out for the others. ``stories`` may be asked too where it is in doubt what a pupil does in one.
     """
     likely = {one.pupil for one in findings or () if one.status is Status.LIKELY}
     cases = [
@@ -143,7 +154,8 @@ def ask_next(
         return ((),) * len(cases)
     ways = [weighed.page.hypotheses[place] for place in union]
     rows_at = {place: row for row, place in enumerate(union)}
-    offered = [(one, _rows(one.table, ways)) for one in candidates(asked)]
+    told = stories() if any(by_id(key).of_stories for way in ways for key in way.ids) else ()
+    offered = [(one, _rows(one.table, ways)) for one in candidates(asked, told)]
     return tuple(
         _chosen(weighed, at, offered, (case, rows_at)) if case else () for at, case in enumerate(cases)
     )
@@ -214,7 +226,7 @@ def _chosen(
     at: int,
     offered: Sequence[tuple[Candidate, _Rows]],
     open_case: tuple[_Case, Mapping[int, int]],
-) -> tuple[Statement, ...]:
+) -> tuple[Problem, ...]:
     """Choose for one pupil; beside the case stands the row of each of the page's hypotheses."""
     case, rows_at = open_case
     shares = weighed.weights[at]
@@ -224,7 +236,7 @@ def _chosen(
     least = LEAST_TOLD if case.again is None else 0
     told = []
     for candidate, rows in offered:
-        if twin_key(candidate.statement) in before or not _shows(weighed, case, candidate):
+        if twin_key(candidate.problem.statement) in before or not _shows(weighed, case, candidate):
             continue
         mixed = [
             _mixed([rows[rows_at[place]] for place in kind], [shares[place] for place in kind])
@@ -232,13 +244,13 @@ def _chosen(
         ]
         if (gain := expected(odds, mixed)) >= least:
             told.append((gain, candidate))
-    told.sort(key=lambda one: (-one[0], text(one[1].statement)))
+    told.sort(key=lambda one: (-one[0], one[1].problem.story, one[1].problem.typed))
     if not told:
         return ()
     first = told[0]
     others = (one for one in told if one[1].kind != first[1].kind)
     second = next(others, None) if doubt(odds) - first[0] > LEFT_OPEN else None
-    return tuple(one[1].statement for one in (first, second) if one is not None)
+    return tuple(one[1].problem for one in (first, second) if one is not None)
 
 
 def _shows(weighed: Weighed, case: _Case, candidate: Candidate) -> bool:

@@ -20,7 +20,6 @@ from onewhole.marking.diagnosis.tables import Tables
 from onewhole.marking.reading.mark import ClassMarks, Mark, PupilMarks
 from onewhole.marking.reading.talk_word import TalkWord
 from onewhole.problems.problem import Problem
-from onewhole.statements.statement import Statement
 
 
 class ReportRow(Struct, frozen=True):
@@ -74,7 +73,7 @@ class Report(Struct, frozen=True):
     none: Fraction
     others: tuple[Supposed, ...]
     rows: tuple[ReportRow, ...]
-    ask: tuple[Statement, ...]
+    ask: tuple[Problem, ...]
     earlier: tuple[tuple[NotebookNight, KeptFinding], ...] = ()
     talk: TalkReport | None = None
     held_since: HeldSince | None = None
@@ -101,7 +100,7 @@ def report(
     marks: ClassMarks,
     weighed: Weighed,
     finding: Finding,
-    ask: Sequence[Statement] = (),
+    ask: Sequence[Problem] = (),
     nights: tuple[Notebook, date] | None = None,
 ) -> Report:
     """Put together what is told about the pupil of a finding.

@@ -43,17 +43,29 @@ class AskedAnswer(Struct, frozen=True):
 
 
 def asked_problem(typed: str) -> Problem:
-    """Read a problem that was asked. Raises ReadingError, and InputError for one that has no answer.
+    """Read a problem that was asked: behind a bar stands how it was told (52 - 27 | Ana has 52 kites ...).
+
+    Raises ReadingError, and InputError for one that has no answer.
 
     >>> asked_problem(" 9 5/8  - 4 6/8").typed
     '9 5/8 - 4 6/8'
     """
+    typed, _, words = typed.partition("|")
     statement = read_statement(typed)
     try:
         answer(statement)
     except NotOnLadderError as error:
         raise InputError(error.what, remedy=error.remedy) from error
-    return Problem(LABEL, statement, " ".join(typed.split()))
+    return Problem(LABEL, statement, " ".join(typed.split()), story=" ".join(words.split()))
+
+
+def asked_line(problem: Problem) -> str:
+    """Return a problem as it is typed where it was asked; it reads back as :func:`asked_problem` has it.
+
+    >>> asked_line(asked_problem("52 - 27 |Ana has 52 kites and sells 27. How many are left?"))
+    '52 - 27 | Ana has 52 kites and sells 27. How many are left?'
+    """
+    return f"{problem.typed} | {problem.story}" if problem.story else problem.typed
 
 
 def with_asked(marks: ClassMarks, asked: Sequence[AskedAnswer], wanted: FormWanted = ANY_FORM) -> ClassMarks:
@@ -70,7 +82,7 @@ def with_asked(marks: ClassMarks, asked: Sequence[AskedAnswer], wanted: FormWant
         if (pupil := rows.get(one.pupil)) is None:
             continue
         if one.problem is not None and one.written is not None:
-            key = one.problem.statement
+            key = one.problem
             expected = known[key] if key in known else known.setdefault(key, expect(one.problem))
             found = AskedMark(expected, mark(expected, one.written, wanted))
             pupil = replace(pupil, asked=(*pupil.asked, found))

@@ -1,6 +1,7 @@
 """Factors and multiples: what a question may name of them."""
 
 from onewhole.misconceptions.case import Case
+from onewhole.misconceptions.thoughts.rules import RuleThought
 from onewhole.number.quantity import Quantity
 from onewhole.statements.factor_question import FactorQuestion
 from onewhole.statements.listing import Listing
@@ -24,6 +25,15 @@ def step(case: Case) -> int:
         case _:
             msg = "this problem asks for no multiple"
             raise LookupError(msg)
+
+
+def multiple_and_factor(case: Case) -> RuleThought:
+    """Return what is thought of the word that is asked about: what a multiple is, or what a factor is."""
+    match case.statement:
+        case FactorQuestion(of_factor=True):
+            return RuleThought.FACTOR_IS_MORE
+        case _:
+            return RuleThought.MULTIPLE_IS_LESS
 
 
 def first_missing(case: Case) -> int:

@@ -4,7 +4,7 @@ from collections.abc import Callable
 
 from onewhole.misconceptions.case import Case
 from onewhole.misconceptions.wrong_steps.fraction_products import fraction_factors
-from onewhole.misconceptions.wrong_steps.part_of_amount import part_of
+from onewhole.misconceptions.wrong_steps.part_of_amount import how_much_of, part_of
 from onewhole.misconceptions.wrong_steps.products import Factors, factors
 from onewhole.number.ladder import TEN
 from onewhole.number.quantity import Quantity
@@ -109,6 +109,24 @@ def fraction_taken(case: Case) -> Quantity:
 def amount_taken_of(case: Case) -> Quantity:
     """Return the measure or the price that a fraction is taken of."""
     return _part_of(case).right
+
+
+def whole_times(case: Case) -> int:
+    """Return how many whole times a measure or a price is taken: once of 1 1/2 x 2 ft."""
+    return int(_much_of(case).left.value)
+
+
+def amount_taken(case: Case) -> Quantity:
+    """Return the measure or the price that is taken so many times and a part."""
+    return _much_of(case).right
+
+
+def _much_of(case: Case) -> ProductState:
+    found = how_much_of(case.statement)
+    if found is None:
+        msg = "this problem takes no measure or price so many times and a part"
+        raise LookupError(msg)
+    return found
 
 
 def _part_of(case: Case) -> ProductState:

@@ -11,10 +11,12 @@ from onewhole.misconceptions.filling import filled, plain
 from onewhole.misconceptions.holes.parts import wrote
 from onewhole.misconceptions.holes.products import (
     above_one,
+    amount_taken,
     amount_taken_of,
     below_one,
     fraction_factor,
     fraction_taken,
+    whole_times,
     wholes_of_first,
 )
 from onewhole.misconceptions.pattern import Example, Family, Pattern, Topic
@@ -29,7 +31,7 @@ from onewhole.misconceptions.wrong_steps.fraction_products import (
     parts_apart,
     wholes_as_factors,
 )
-from onewhole.misconceptions.wrong_steps.part_of_amount import one_share, takes, times_the_top
+from onewhole.misconceptions.wrong_steps.part_of_amount import one_share, takes, times_the_top, wholes_only
 
 _SIEGLER = Source(
     "Siegler & Pyke (2013), Developmental Psychology 49; Braithwaite, Pyke & Siegler (2017), Psychological "
@@ -150,5 +152,16 @@ FRACTION_PRODUCTS = (
         ask=filled(PartOfPart, fraction_taken, amount_taken_of),
         example=Example("3/4 x 2 ft", "1 ft 6 in", "6 in"),
         attempt=takes(one_share),
+    ),
+    _multiplied(
+        id="V16",
+        name="takes it whole times only",
+        family=Family.WHOLES,
+        rule="w x the amount; the part of a time is left out.",
+        shows_when="a measure or a price is taken w times and a part of a time (w > 0)",
+        thinking=plain(RuleThought.WHOLES_TELL_TIMES),
+        ask=filled(TakenTimes, whole_times, amount_taken, wrote),
+        example=Example("1 1/2 x 2 ft", "3 ft", "2 ft"),
+        attempt=wholes_only,
     ),
 )

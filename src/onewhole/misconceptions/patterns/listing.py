@@ -4,7 +4,14 @@ from functools import partial
 
 from onewhole.misconceptions.asks.listing import CountedOnce, CountedTo, GoesInto, HowManyFactors, PairedWith
 from onewhole.misconceptions.filling import filled, plain
-from onewhole.misconceptions.holes.listing import first_missing, first_too_many, number, smallest_listed, step
+from onewhole.misconceptions.holes.listing import (
+    first_missing,
+    first_too_many,
+    multiple_and_factor,
+    number,
+    smallest_listed,
+    step,
+)
 from onewhole.misconceptions.pattern import Example, Family, Pattern, Topic
 from onewhole.misconceptions.source import COMMON
 from onewhole.misconceptions.thoughts.rules import RuleThought
@@ -110,10 +117,10 @@ LISTING = (
     ),
     _chosen(
         id="X09",
-        name="takes the factor for the multiple",
-        rule="It is answered whether the second number is a multiple of the first.",
-        shows_when="the first number is a multiple of the second, and not the same",
-        thinking=plain(RuleThought.MULTIPLE_IS_LESS),
+        name="takes factor and multiple for each other",
+        rule="It is answered with the two numbers turned round.",
+        shows_when="one number is a multiple of the other, and not the same",
+        thinking=multiple_and_factor,
         ask=filled(CountedTo, step, number),
         example=Example("is 84 a multiple of 7", "yes", "no"),
         attempt=on_word(multiple_of_it),

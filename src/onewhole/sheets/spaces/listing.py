@@ -24,8 +24,9 @@ def primes(_: Wishes) -> Iterator[ProblemForm]:
 
 
 def multiples_or_not(_: Wishes) -> Iterator[ProblemForm]:
-    """Yield numbers that may be multiples of one digit."""
+    """Yield numbers that may be multiples of one digit, and digits that may be factors of numbers."""
     yield ProblemForm("is {0} a multiple of {1}", (range(12, 101), range(3, 10)))
+    yield ProblemForm("is {0} a factor of {1}", (range(3, 10), range(12, 101)))
 
 
 def factors_and_multiples(_: Wishes) -> Iterator[ProblemForm]:

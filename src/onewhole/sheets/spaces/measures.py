@@ -63,13 +63,14 @@ def conversions(wishes: Wishes) -> Iterator[ProblemForm]:
 
 
 def parts_of_measures(wishes: Wishes) -> Iterator[ProblemForm]:
-    """Yield fractions of measures that come out even in the smaller unit: 5.NF.B.4.a (CCSSM 2010)."""
+    """Yield fractions of measures that come out even in the smaller unit: 5.NF.B.4.a and B.6 (CCSSM 2010)."""
     for large, small in PAIRS:
         ratio = measure(large, small).ratios[0]
         for parts in (one for one in wishes.denominators if not ratio % one):
             fractions = tuple(f"{top}/{parts}" for top in range(1, parts))
             even = tuple(count for count in _smaller(large, small) if not count % parts)
             yield ProblemForm(f"{{0}} x {{1}} {large}", (fractions, range(1, 6)))
+            yield ProblemForm(f"{{0}} {{1}} x {{2}} {large}", (range(1, 3), fractions, range(1, 6)))
             if even:
                 yield ProblemForm(f"{{0}} x {{1}} {large} {{2}} {small}", (fractions, range(1, 6), even))
 
@@ -78,7 +79,9 @@ def parts_of_money(wishes: Wishes) -> Iterator[ProblemForm]:
     """Yield fractions of dollars that come out even: 5.NF.B.4.a (CCSSM 2010)."""
     for parts in wishes.denominators:
         fractions = tuple(f"{top}/{parts}" for top in range(1, parts))
-        yield ProblemForm("{0} x ${1}", (fractions, tuple(parts * share for share in range(2, 10))))
+        prices = tuple(parts * share for share in range(2, 10))
+        yield ProblemForm("{0} x ${1}", (fractions, prices))
+        yield ProblemForm("{0} {1} x ${2}", (range(1, 3), fractions, prices))
 
 
 def clock_times(_: Wishes) -> Iterator[ProblemForm]:

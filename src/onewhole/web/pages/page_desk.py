@@ -25,7 +25,7 @@ from onewhole.web.jobs import Draft, Outcome, Progress
 TYPED = ("typed",)
 REMEDY = (*TYPED, "act", "label", "value")
 MOVE = (*TYPED, "label", "line", "to", "by")
-FORM = ("kind", "number", "denominators", "digits", "regrouping", "minutes", "seed", "again", "left")
+FORM = ("kind", "number", "denominators", "digits", "regrouping", "minutes", "told", "seed", "again", "left")
 WISHES = (*TYPED, *FORM, "due", "sheet", "script")
 SAVE = (*TYPED, "sheet", "recipe", "saw")
 SET = (*SAVE, "day", "whom")
@@ -139,6 +139,7 @@ def wished(request: PageRequest) -> Json | Redirect:
         minutes=request.field("minutes", ""),
         seed=request.field("seed", ""),
         digits=request.field("digits", ""),
+        told=request.field("told", ""),
     )
     typed, sheet, file, room = _typed(request), _sheet(request), request.open_file, request.room.number
     read_wishes(typed, form)
