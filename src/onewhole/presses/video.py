@@ -6,9 +6,7 @@ from collections.abc import Callable, Sequence
 from concurrent.futures import Future, as_completed
 from concurrent.futures.process import BrokenProcessPool
 from contextlib import suppress
-from functools import cache, partial
-from importlib.metadata import version
-from importlib.resources import files
+from functools import partial
 from pathlib import Path
 from re import compile as pattern
 
@@ -22,6 +20,7 @@ from onewhole.presses.encoding import encode_part, encode_sound
 from onewhole.presses.files import FileRefused
 from onewhole.presses.frames import numbers, parts
 from onewhole.presses.joining import join
+from onewhole.presses.own_code import code_digest
 from onewhole.presses.workers import workers
 from onewhole.walkthroughs.timeline import Timeline
 
@@ -29,7 +28,6 @@ from onewhole.walkthroughs.timeline import Timeline
 WORKERS = 2
 #: The rooms whose code decides what a frame looks like, and the libraries that do.
 _ROOMS = ("number", "statements", "pictures", "notations", "walkthroughs", "writers", "presses")
-_LIBRARIES = ("av", "numpy", "pillow", "typst")
 _KEPT = pattern(r"[0-9a-f]{64}\.mp4")
 
 Sound = tuple[NDArray[np.int16], int]
@@ -147,16 +145,4 @@ def _beside(path: Path, make: Callable[[Path], object]) -> None:
 
 def _key(*shown: object) -> str:
     """Return a cache key: a hash of what is shown and of the code that draws."""
-    return hashlib.sha256(repr((_code(), *shown)).encode()).hexdigest()
-
-
-@cache
-def _code() -> str:
-    """Return a hash of the code that draws: any change of it makes every cached part stale."""
-    found = hashlib.sha256(repr([version(library) for library in _LIBRARIES]).encode())
-    root = Path(str(files("onewhole")))
-    for room in _ROOMS:
-        for file in sorted((root / room).rglob("*.[pt]y*")):
-            if file.suffix in {".py", ".typ"}:
-                found.update(file.read_bytes())
-    return found.hexdigest()
+    return hashlib.sha256(repr((code_digest(_ROOMS), *shown)).encode()).hexdigest()

@@ -6,6 +6,7 @@ from collections.abc import Callable
 from fractions import Fraction
 from itertools import pairwise
 from pathlib import Path
+from shutil import copytree
 
 import av
 import numpy as np
@@ -13,7 +14,8 @@ import pytest
 import webvtt
 from msgspec.structs import replace
 
-from onewhole.desk.walkthrough.film import PARTS, FilmFiles, FilmWishes, film_sheet
+from onewhole.desk.walkthrough.film import PARTS, FilmWishes, film_sheet
+from onewhole.desk.walkthrough.film_files import FilmFiles
 from onewhole.errors import InputError
 from onewhole.sheets.document import Sheet
 from onewhole.sheets.reading import read_sheet
@@ -111,12 +113,39 @@ def test_both_shapes_have_the_captions_of_both_languages(made: tuple[Path, FilmF
 
 
 @pytest.mark.more("presses/test_video.py")
-def test_a_second_run_draws_nothing(made: tuple[Path, FilmFiles]) -> None:
-    """What has not changed is kept; one changed problem is one part made, and what follows from it."""
+def test_a_second_run_draws_nothing(made: tuple[Path, FilmFiles], tmp_path: Path) -> None:
+    """What is there whole stays; from the parts alone the same film is joined again, and is the same file."""
     folder, first = made
     again = filmed(folder, wishes=FilmWishes())
     assert (again.filmed.parts_rendered, again.filmed.parts_kept) == (0, first.filmed.parts_rendered)
     assert again.filmed.frames_drawn == 0
+    assert replace(again, filmed=first.filmed) == first
+    parts = copytree(folder / PARTS, tmp_path / "film" / PARTS)
+    joined = filmed(tmp_path / "film", wishes=FilmWishes())
+    assert joined.filmed == again.filmed
+    assert {one.path.name: one.path.read_bytes() for one in joined.made} == {
+        one.path.name: one.path.read_bytes() for one in first.made
+    }
+    assert len(list(parts.iterdir())) == len(list((folder / PARTS).iterdir()))
+
+
+def test_a_whole_film_stays_until_anything_is_otherwise(tmp_path: Path) -> None:
+    """A changed or lost file, another page, another wish, a spoilt note of what is there: it is made anew."""
+    sheet = read_sheet("title: Kite tails\n1. 4/5 - 1/5\n")
+    filmed(tmp_path, sheet)
+    listed = (tmp_path / "manifest.json").read_bytes()
+    film_sheet(sheet, tmp_path, when=WHEN.replace(year=2026), wishes=WIDE)
+    assert (tmp_path / "manifest.json").read_bytes() == listed, "nothing was made"
+    chapters = tmp_path / "chapters.vtt"
+    told = chapters.read_bytes()
+    for spoil in (lambda: chapters.write_bytes(b"WEBVTT"), chapters.unlink):
+        spoil()
+        filmed(tmp_path, sheet)
+        assert chapters.read_bytes() == told
+    (tmp_path / PARTS / "whole.json").write_text('{"made_from": 3', encoding="utf-8")
+    assert filmed(tmp_path, sheet).filmed.parts_rendered == 0
+    assert filmed(tmp_path, read_sheet("title: Kite\n1. 4/5 - 1/5\n")).filmed.parts_rendered
+    assert filmed(tmp_path, sheet, replace(WIDE, mistake=True)).filmed.parts_rendered
 
 
 @pytest.mark.parametrize(

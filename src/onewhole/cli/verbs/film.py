@@ -16,12 +16,12 @@ from onewhole.cli.verbs.print import Languages
 from onewhole.desk.page.sheets import sheet_in
 from onewhole.desk.walkthrough.film import (
     BOTH,
-    FilmFiles,
     FilmWishes,
     film_sheet,
     shapes_named,
     tidy_wishes,
 )
+from onewhole.desk.walkthrough.film_files import FilmFiles
 from onewhole.desk.walkthrough.film_options import kind_named
 from onewhole.desk.walkthrough.soundtrack_choice import SILENT
 

@@ -2,16 +2,17 @@
 
 from collections.abc import Callable, Mapping
 from datetime import datetime
-from fractions import Fraction
 from pathlib import Path
 
 from msgspec import Struct, field
 from msgspec.structs import replace
 
-from onewhole.desk.page.put_pages import Made, MadeFrom, NightPart, Ready, ReadyFile, put
+from onewhole.desk.page.put_pages import MadeFrom, NightPart, Ready, ReadyFile, put
+from onewhole.desk.walkthrough.film_files import FilmFiles, reads
+from onewhole.desk.walkthrough.film_kept import film_key, keep_film, kept_film
 from onewhole.desk.walkthrough.film_options import FilmChoice
 from onewhole.desk.walkthrough.lesson import lesson, refused
-from onewhole.desk.walkthrough.listening import Listening, ToldSlip
+from onewhole.desk.walkthrough.listening import Listening
 from onewhole.desk.walkthrough.soundtrack_choice import (
     SILENT,
     SYNTHETIC,
@@ -23,7 +24,7 @@ from onewhole.desk.walkthrough.soundtrack_choice import (
 )
 from onewhole.errors import InputError
 from onewhole.languages.class_words import ClassWords
-from onewhole.languages.table import LANGUAGES, code_of, spoken_by
+from onewhole.languages.table import code_of, spoken_by
 from onewhole.notations.sentences.speech import words_spoken
 from onewhole.notations.sentences.text import text_of
 from onewhole.pictures.picture import PictureKind
@@ -31,9 +32,9 @@ from onewhole.presses.page_folder import check_folder, folder_within
 from onewhole.presses.pdf import press
 from onewhole.presses.poster import poster
 from onewhole.presses.tidying import Tidy, tidy_named
-from onewhole.presses.video import Filmed, film
+from onewhole.presses.video import film
 from onewhole.sheets.document import Sheet
-from onewhole.sheets.reading_level import ReadingFormula, ReadingLevel, reading_level
+from onewhole.sheets.reading_level import reading_level
 from onewhole.sheets.worked import WorkedSheet
 from onewhole.walkthroughs.cue import Script
 from onewhole.walkthroughs.fitting import fitted
@@ -86,27 +87,10 @@ class FilmWishes(Struct, frozen=True):
     listen: bool = False
     tidy: frozenset[Tidy] = frozenset()
 
-
-class FilmFiles(Struct, frozen=True):
-    """What a filming made, how long the film is, how its words read, and what was not as wished.
-
-    ``chapters`` are where each begins, in milliseconds, and its name; ``slips`` are slips of the tongue.
-    """
-
-    made: tuple[Made, ...]
-    filmed: Filmed
-    length: Fraction
-    level: ReadingLevel | None
-    longest: int
-    notes: tuple[str, ...]
-    language: str
-    chapters: tuple[tuple[int, str], ...]
-    slips: tuple[ToldSlip, ...] = ()
-
     @property
-    def reads(self) -> str:
-        """Say how hard the words are."""
-        return _reads(self.level, self.language)
+    def own_voice(self) -> bool:
+        """Say whether anything is heard that was recorded."""
+        return bool(self.recorded) or self.voice not in {SILENT, SYNTHETIC}
 
 
 def film_sheet(
@@ -120,13 +104,21 @@ def film_sheet(
     """Film a sheet into a folder, which is made if it is not there.
 
     Everything else is made before the film is, and until the film is whole only its parts are written, in a
-    folder of their own; then all comes into the folder together. ``progress`` is told how many frames are
+    folder of their own; then all comes into the folder together. A film without recordings that is there and
+    would be made just so again stays as it is. ``progress`` is told how many frames are
     done of how many. Raises InputError for wishes and recordings that cannot be used, PressError and
     FileRefused.
     """
     check_folder(to)
+    wishes = wishes or FilmWishes()
+    key = None if wishes.own_voice else film_key(sheet, replace(wishes, tidy=frozenset()))
+    if key and (kept := kept_film(to, PARTS, key)) is not None:
+        return kept
     ready, shown = make_film(sheet, to, when=when, wishes=wishes, progress=progress)
-    return replace(shown, made=put({NightPart.FILM: ready}, to, MadeFrom(sheet, when)))
+    shown = replace(shown, made=put({NightPart.FILM: ready}, to, MadeFrom(sheet, when)))
+    if key:
+        keep_film(folder_within(to, PARTS), key, shown)
+    return shown
 
 
 def make_film(
@@ -153,7 +145,7 @@ def make_film(
     said = [sentence for chapter in timeline.chapters for cue in chapter.cues for sentence, _, _ in cue.said]
     level = reading_level(text_of(said), timeline.language)
     wide = on_board(timeline, Shape.WIDE)
-    page = script_page(sheet.header, wide, level=f"The words read {_reads(level, timeline.language)}.")
+    page = script_page(sheet.header, wide, level=f"The words read {reads(level, timeline.language)}.")
     beside = [(told_beside(timeline, _asked(worked, wishes, own), script.merge), own) for own in others]
     boards = {shape: wide if shape is Shape.WIDE else on_board(timeline, shape) for shape in wishes.shapes}
     ready = (
@@ -261,13 +253,6 @@ def unfilmed(sheet: Sheet, timeline: Timeline) -> tuple[str, ...]:
         for label in (problem.label for problem in sheet.problems)
         if label not in shown
     )
-
-
-def _reads(level: ReadingLevel | None, language: str) -> str:
-    if level is None:
-        return f"in {LANGUAGES[language].name}, for which no grade is measured here"
-    at = f"at grade {level.shown}" if level.grade >= 1 else "below grade 1"
-    return at if level.formula is ReadingFormula.KINCAID else f"{at} (Fernández Huerta {round(level.ease)})"
 
 
 def _notes(worked: WorkedSheet, timeline: Timeline, wishes: FilmWishes) -> tuple[str, ...]:

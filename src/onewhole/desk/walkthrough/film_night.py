@@ -12,7 +12,8 @@ from msgspec.structs import replace
 from onewhole.desk.classes.class_records import NightPage
 from onewhole.desk.page.put_pages import MadeFrom, NightPart, Ready, put
 from onewhole.desk.walkthrough.board import board
-from onewhole.desk.walkthrough.film import NAMES, FilmFiles, make_film
+from onewhole.desk.walkthrough.film import NAMES, make_film
+from onewhole.desk.walkthrough.film_files import FilmFiles
 from onewhole.desk.walkthrough.film_plan import plan_of, plan_text
 from onewhole.desk.walkthrough.kept_slips import FilmSlip, film_slips, kept_slips
 from onewhole.desk.walkthrough.recordings import heard, recorded_fingerprint, usable
