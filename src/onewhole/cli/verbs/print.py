@@ -8,6 +8,7 @@ import typer
 from onewhole.cli.class_option import ClassFile, Room, forms_in
 from onewhole.cli.clock import now
 from onewhole.cli.say_json import say_json
+from onewhole.desk.page.cut_told import cut, cut_told
 from onewhole.desk.page.own_pages import own_pages
 from onewhole.desk.page.print_choice import PrintChoice, SheetPage, read_order
 from onewhole.desk.page.print_pages import fitted_where_asked, print_pages, print_together
@@ -116,13 +117,17 @@ def run(
         made = print_together(read, to, choice=choice, when=when, pupils=codes, pupil=page, own=own)
     else:
         made = print_pages(read, to, when=when, pupils=codes, pupil=page, own=own)
+    short = cut(read)
     if as_json:
         files = [{"page": one.page, "path": str(one.path)} for one in made]
-        say_json({"files": files} | ({"fit": came.as_object} if came else {}))
+        fit = {"fit": came.as_object} if came else {}
+        say_json({"files": files} | fit | ({"cut": list(short)} if short else {}))
         return 0
     wide = max(NARROWEST, *(len(one.page) for one in made))
     for one in made:
         print(f"{one.page:{wide}} {one.path}")
     if came:
         print(came.told)
+    if short:
+        print(cut_told(read, short))
     return 0
