@@ -249,7 +249,7 @@ def test_the_first_problem_stands_under_the_title() -> None:
     worked = worked_sheet(f"1. {typed}\n2. 7/8 - 3/8\n3. {typed}")
     first, later = worked.rooms["1"], worked.rooms["3"]
     assert (first.lines + first.missing, later.missing) == (later.lines, 0)
-    assert later.lines > first.lines >= later.lines * 2 / 3
+    assert later.lines > first.lines >= later.lines / 2
     (found,) = [one for one in audit(worked).findings if isinstance(one, HigherThanPage)]
     assert text_of(found_in_page(found)) == (
         f"Problem 1 needs more room than there is under the title: {first.missing} lines are missing."

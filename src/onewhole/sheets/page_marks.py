@@ -22,7 +22,7 @@ KEYS: Final = DIGITS ** (CORNERS - 1) // MOST_MARKED
 #: digit always changes the sum.
 _WEIGHTS: Final = (1, 3, 7, 9)
 #: Raised when answers come to stand elsewhere on paper: what was printed before is another version then.
-LAYOUT: Final = 4
+LAYOUT: Final = 5
 
 
 class MarksError(InputError):

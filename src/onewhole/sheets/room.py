@@ -75,7 +75,7 @@ ROW_OF_NUMBERS_MM = 120
 #: Under the title of a page a working is begun only with room for so many lines; our own.
 LEAST_LINES = 3
 #: A room with this share of its lines ends with the first page, which would be empty without it; our own.
-MOST_OF_IT = Fraction(2, 3)
+ENOUGH = Fraction(1, 2)
 #: So many parts of a product are not added in the head. Common practice, no source.
 MANY_PARTS = 3
 BOX_MM = 14
@@ -208,11 +208,11 @@ def room(worked: WorkedProblem, header: Header) -> Room:
 def on_first_page(found: Room, problem: Problem, header: Header) -> Room:
     """Return the room of a first problem: no higher than what the title leaves, so that it stands under it.
 
-    One that keeps less than two thirds of its lines, with squares or with a picture stays as it is.
+    One that keeps less than half of its lines, with squares or with a picture stays as it is.
     """
     left = page_height(header) - _head(problem, header) - TITLE_MM[header.print]
     lines = floor(left / found.pitch_mm)
-    if found.height_mm <= left or lines < MOST_OF_IT * found.lines or found.square_mm or found.picture:
+    if found.height_mm <= left or lines < ENOUGH * found.lines or found.square_mm or found.picture:
         return found
     missing = found.missing + found.lines - lines
     return replace(found, lines=lines, height_mm=lines * found.pitch_mm, missing=missing, first=True)
