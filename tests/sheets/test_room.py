@@ -261,12 +261,14 @@ def test_the_first_problem_stands_under_the_title() -> None:
 
 def test_a_picture_gives_way_to_the_lines() -> None:
     """Where the lines alone have room on the page, only the place for the picture falls away."""
-    worked = worked_sheet("print: large\npicture: number line\n\n1. 1/2 + 1/3 + 1/4 + 1/5 + 1/6")
-    room = worked.rooms["1"]
+    worked = worked_sheet(
+        "print: large\npicture: number line\n\n1. 7/8 - 3/8\n2. 1/2 + 1/3 + 1/4 + 1/5 + 1/6"
+    )
+    room = worked.rooms["2"]
     assert (room.missing, room.unpictured, room.picture) == (0, True, None)
     (found,) = [one for one in audit(worked).findings if isinstance(one, HigherThanPage)]
     assert text_of(found_in_page(found)) == (
-        "Problem 1 needs more room than a page: it has no place for a picture."
+        "Problem 2 needs more room than a page: it has no place for a picture."
     )
     assert text_of(page_mended(found)) == "Let it be drawn on other paper."
 
