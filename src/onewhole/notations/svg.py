@@ -2,6 +2,7 @@
 
 from collections.abc import Iterable, Iterator, Mapping
 from fractions import Fraction
+from math import lcm
 from typing import assert_never
 from xml.etree.ElementTree import Element, SubElement, tostring
 
@@ -89,8 +90,12 @@ def mm(value: Fraction) -> str:
     >>> mm(Fraction(25, 6)), mm(Fraction(-1, 8)), mm(Fraction(12))
     ('4.167', '-0.125', '12')
     """
-    below = value.denominator
-    thousandths = (2000 * value.numerator + below) // (2 * below)
+    return _over(value.numerator, value.denominator)
+
+
+def _over(above: int, below: int) -> str:
+    """Write the millimetres of a fraction, which need not be in lowest terms."""
+    thousandths = (2000 * above + below) // (2 * below)
     wholes, rest = divmod(abs(thousandths), 1000)
     written = f"{wholes}.{rest:03}".rstrip("0").rstrip(".")
     return f"-{written}" if thousandths < 0 else written
@@ -130,12 +135,12 @@ def _area(page: Element, piece: Piece, shape: Box | Wedge) -> None:
             place = {"x": mm(x), "y": mm(y), "width": mm(width), "height": mm(height)}
             tag, hatching = "rect", _box_hatching(shape)
         case Wedge():
-            tag, place, hatching = "path", {"d": _sector(shape)}, _wedge_hatching(shape)
+            tag, place, hatching = "path", {"d": _sector(shape)}, _lines(_wedge_hatching(shape))
         case _:
             assert_never(shape)
     if piece.look in {Look.FILLED, Look.STRUCK}:
         SubElement(page, tag, {**place, "fill": PAPER})
-        _path(page, _lines(hatching), HATCH)
+        _path(page, hatching, HATCH)
     fill = "none" if piece.look is not Look.PLAIN else PAPER
     SubElement(page, tag, {**place, "fill": fill, **_pencil(LINE, dashed=piece.look is Look.DOTTED)})
 
@@ -163,13 +168,20 @@ def _squares(scene: Scene) -> str:
     return "".join([*across, *down])
 
 
-def _box_hatching(box: Box) -> Iterator[Line]:
-    """Lines that rise to the right, where across plus down from the corner is a multiple of APART."""
-    at = APART
-    while at < box.width + box.height:
-        low, high = max(at - box.height, Fraction(0)), min(at, box.width)
-        yield box.x + low, box.y + at - low, box.x + high, box.y + at - high
-        at += APART
+def _box_hatching(box: Box) -> str:
+    """Lines that rise to the right, where across plus down from the corner is a multiple of APART.
+
+    There are thousands on a page: they are counted in whole numbers over one denominator.
+    """
+    sizes = (box.x, box.y, box.width, box.height, APART)
+    below = lcm(*(size.denominator for size in sizes))
+    x, y, width, height, apart = (size.numerator * (below // size.denominator) for size in sizes)
+    lines = ((at, max(at - height, 0), min(at, width)) for at in range(apart, width + height, apart))
+    return "".join(
+        f"M{_over(x + low, below)} {_over(y + at - low, below)}"
+        f"L{_over(x + high, below)} {_over(y + at - high, below)}"
+        for at, low, high in lines
+    )
 
 
 def _wedge_hatching(wedge: Wedge) -> Iterator[Line]:
