@@ -43,6 +43,15 @@ ROOM_DIGIT, ROOM_DOWN = 5, 9
 MOST_LINES = 24
 
 
+class TooNarrowError(NotDrawnError):
+    """A part of a side would be too narrow to be seen: the 4 of 386 x 24, where all is in proportion."""
+
+    def __init__(self) -> None:
+        """Say so."""
+        msg = "one part is too small to be seen beside the others"
+        super().__init__(msg, remedy="Choose another picture, or none.")
+
+
 def area(working: Working) -> Picture:
     """Draw a product as a rectangle in true proportion, a scene for every line.
 
@@ -69,6 +78,24 @@ def area(working: Working) -> Picture:
     return Picture(PictureKind.AREA, tuple(_scenes(drawing, working)))
 
 
+def too_narrow(working: Working) -> bool:
+    """Say whether a product has no area model because a part of a side would be too narrow to be seen.
+
+    >>> from onewhole.statements.reading import read_statement
+    >>> from onewhole.working.products.partial_products import PARTIAL_PRODUCTS
+    >>> from onewhole.working.work import work
+    >>> [too_narrow(work(read_statement(asked), PARTIAL_PRODUCTS)) for asked in ("386 x 24", "120 x 24")]
+    [True, False]
+    """
+    try:
+        area(working)
+    except TooNarrowError:
+        return True
+    except NotDrawnError:
+        return False
+    return False
+
+
 def _scenes(drawing: "_AreaDrawing", working: Working) -> Iterator[Scene]:
     cut = found = False
     for line in working.lines:
@@ -93,7 +120,20 @@ class _AreaDrawing(Struct, frozen=True):
 
     @classmethod
     def of(cls, product: ProductState, way: str) -> "_AreaDrawing":
-        """Lay a product out; the left number stands at the side, the right one above."""
+        """Lay a product out; the left number stands at the side, the right one above.
+
+        A longer left number lies across where a part of it would be too narrow down the side: 120 x 24.
+        """
+        try:
+            return cls._laid(product, way)
+        except TooNarrowError:
+            if not product.left.plain or product.left.value <= product.right.value:
+                raise
+            return cls._laid(ProductState(product.right, product.left), way)
+
+    @classmethod
+    def _laid(cls, product: ProductState, way: str) -> "_AreaDrawing":
+        """Lay a product out as it stands."""
         split = way == "partial_products"
         down, across = sides(product) if split else ((product.left,), (product.right,))
         wide, tall = _span(product.right), _span(product.left)
@@ -110,8 +150,7 @@ class _AreaDrawing(Struct, frozen=True):
         if pieces[0]:
             narrow += [one / pieces[0], one / pieces[1]]
         if min(narrow) < LEAST_PART:
-            msg = "one part is too small to be seen beside the others"
-            raise NotDrawnError(msg, remedy="Choose another picture, or none.")
+            raise TooNarrowError
         return cls(product, across, down, one, pieces)
 
     def scene(self, *, cut: bool, found: bool) -> Scene:
@@ -230,8 +269,7 @@ def _of_sum(asked: Expression) -> _AreaDrawing | None:
         return None
     one = min(WIDE / wide, TALL / tall, ONE_AT_MOST)
     if min(one * tall, *[one * part.value for part in parts]) < LEAST_PART:
-        msg = "one part is too small to be seen beside the others"
-        raise NotDrawnError(msg, remedy="Choose another picture, or none.")
+        raise TooNarrowError
     return _AreaDrawing(ProductState(times, total), parts, (times,), one, (0, 0))
 
 

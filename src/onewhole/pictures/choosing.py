@@ -10,7 +10,7 @@ from onewhole.errors import InputError
 from onewhole.number.ladder import Style
 from onewhole.number.name_wanted import NumberForm
 from onewhole.number.quantity import Quantity
-from onewhole.pictures.area import area, of_sum
+from onewhole.pictures.area import area, of_sum, too_narrow
 from onewhole.pictures.arrays import arrays
 from onewhole.pictures.bar import bar
 from onewhole.pictures.bar_and_columns import with_columns
@@ -57,6 +57,7 @@ from onewhole.pictures.unpictured import (
     SeveralSteps,
     TooManyJumps,
     TooMuchForBlocks,
+    TooSmallBeside,
     Unpictured,
 )
 from onewhole.statements.asked_in_words import AskedInWords
@@ -261,7 +262,10 @@ def _why(working: Working, kind: PictureKind, paper: PicturePaper) -> Unpictured
             assert_never(kind)
     if why is not None:
         return why
-    return None if _drawn(working, kind, paper) else NoRoom()
+    if _drawn(working, kind, paper):
+        return None
+    narrow = kind is PictureKind.AREA and quotient_of(counted) is None and too_narrow(counted)
+    return TooSmallBeside() if narrow else NoRoom()
 
 
 def _in_steps(working: Working) -> bool:
