@@ -190,3 +190,21 @@ def test_the_bar_is_cut_into_equal_shares(problem: str, taken: int, shares: int)
     cuts = {stroke.x for name, stroke in strokes.items() if name.startswith("share/")}
     ends = {boxes["whole"].x + share * at for at in range(1, shares)} - {boxes["part/1"].x}
     assert cuts == ends
+
+
+@pytest.mark.parametrize(
+    ("problem", "times", "rest"),
+    [("1 1/2 x 2 ft", 1, (1, 2)), ("2.25 x $8", 2, (1, 4)), ("8/3 of 6 ft", 2, (2, 3))],
+)
+def test_the_bar_of_more_than_once_has_the_amount_each_time(
+    problem: str, times: int, rest: tuple[int, int]
+) -> None:
+    """The amount as often as it is taken whole, and what is left of it; their sum is asked for."""
+    working = worked(problem)
+    assert working is not None
+    pieces = bar(working).scenes[0].pieces
+    wide = {piece.name: piece.shape.width for piece in pieces if isinstance(piece.shape, Box)}
+    assert [name for name in wide if name.startswith("part/")] == [f"part/{at}" for at in range(times + 1)]
+    assert len({wide[f"part/{at}"] for at in range(times)}) == 1
+    assert wide[f"part/{times}"] * rest[1] == wide["part/0"] * rest[0]
+    assert not [piece for piece in pieces if piece.name.startswith("share/")]

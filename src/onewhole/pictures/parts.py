@@ -123,8 +123,8 @@ def _taken_whole(product: ProductState, times: int, rest: int) -> PartWhole | No
     shares, amount = product.left.ladder.denominator, product.right.value
     if not times or not rest or times >= MOST_SHARES:
         return None
-    parts = [Share(product.right, amount, shares)] * times
-    parts.append(Share(_some(product, rest), amount * rest / shares, rest))
+    parts = [Share(product.right, amount)] * times
+    parts.append(Share(_some(product, rest), amount * rest / shares))
     return PartWhole(Share(HOLE, sum((part.amount for part in parts), Fraction(0))), tuple(parts))
 
 
