@@ -120,8 +120,10 @@ def run(
     short = cut(read)
     if as_json:
         files = [{"page": one.page, "path": str(one.path)} for one in made]
-        fit = {"fit": came.as_object} if came else {}
-        say_json({"files": files} | fit | ({"cut": list(short)} if short else {}))
+        said: dict[str, object] = {"files": files}
+        said |= {"fit": came.as_object} if came else {}
+        said |= {"cut": list(short)} if short else {}
+        say_json(said)
         return 0
     wide = max(NARROWEST, *(len(one.page) for one in made))
     for one in made:
