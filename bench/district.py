@@ -1,11 +1,12 @@
-"""Ten million papers: grouped, fitted, weighed, written back; Polars, DuckDB and Dask beside each other.
+"""Ten million papers: grouped, fitted, weighed, written back, on this machine and on Dask; peers beside it.
 
-Run: `python bench/district.py [PAPERS [FILES]]`. The papers are made first (bench/district_papers.py) and
-kept in the folder for temporary files. The whole command runs in a process of its own on this machine, then
-on a Dask cluster of two worker processes, and what they wrote is compared byte by byte. Grouping alone is
-timed beside with DuckDB (1 GB at most, two threads, no extension fetched); the ratio is to Polars in the
-same run. Goals on two quiet cores: grouping and fit in 10 s, odds in 120 s, memory
-under 1 GB, the same bytes.
+Run: `python bench/district.py [--papers N] [--files N] [--peers PYTHON]`. One command makes the papers
+(kept in the folder for temporary files), groups them by each engine in a process of its own, runs the whole
+district in one process, on two worker processes of Dask, and on a scheduler with two workers started from the
+command line, and compares all bytes; then it fits DINA to one page beside other Python packages. Those are in
+no lock: PYTHON is one in which `pip install mirt psy knowledgespaces` was done; what is not there is said.
+Ratios are to Polars in the same run. Goals on two quiet cores: grouping and fit in 10 s, odds in 120 s,
+memory under 1 GB, the same bytes.
 """
 
 import os
@@ -13,79 +14,132 @@ import resource
 import subprocess
 import sys
 import tempfile
-from importlib.util import find_spec
+from argparse import ArgumentParser
+from collections.abc import Iterator
+from contextlib import contextmanager
 from pathlib import Path
-from time import perf_counter
+from time import perf_counter, process_time
 
-from district_papers import papers
-from measuring import process_megabytes
+import numpy as np
+from district_groups import ENGINES
+from district_skills import DRAWN, PACKAGES
+from measuring import process_told
 
+from onewhole.marking.district.page_asked import page_asked
+from onewhole.mastery.needed_skills import needed_skills
+from onewhole.mastery.right_wrong import RightWrong
+from onewhole.mastery.skill_model import SkillModel
+from onewhole.presses.district.distinct import distinct_rows
+from onewhole.presses.district.page_rows import page_rows, pages_of
+from onewhole.presses.skills.fit import fit_skills
+
+HERE = Path(__file__).parent
 COUNT, FILES = 10_000_000, 40
-KEYS = "school, grade, night, problems, answers"
-RUN = """
-import resource, sys
-from pathlib import Path
-from onewhole.desk.district.running import DistrictWishes, run_district
-if __name__ == "__main__":
-    done = run_district([Path(sys.argv[1])], Path(sys.argv[2]), DistrictWishes(workers=int(sys.argv[3])))
-    for name, seconds in done.seconds.items():
-        print(f"    {name:10} {seconds:8.2f} s")
-    first = sum(done.seconds[part] for part in ("count", "group", "fit"))
-    print(f"    grouping and fit {first:.2f} s, odds {done.seconds['odds']:.2f} s")
-    most = resource.getrusage(resource.RUSAGE_SELF), resource.getrusage(resource.RUSAGE_CHILDREN)
-    cpu = sum(one.ru_utime + one.ru_stime for one in most)
-    memory = max(one.ru_maxrss for one in most) / 1024
-    print(f"    processor {cpu:.1f} s; most memory of a process {memory:.0f} MB")
-"""
-GROUPERS = {
-    "Polars": "import polars as pl, sys; "
-    "print(pl.scan_parquet(sys.argv[1] + '/**/*.parquet').group_by({keys}).len()"
-    ".select(pl.len()).collect(engine='streaming').item())",
-    "DuckDB": "import duckdb, sys; c = duckdb.connect(config={{'memory_limit': '1GB', 'threads': 2, "
-    "'autoinstall_known_extensions': 'false'}}); print(c.execute(f\"select count(*) from (select count(*) "
-    "from read_parquet('{{sys.argv[1]}}/**/*.parquet') group by {sql})\").fetchone()[0])",
-}
+DASK = (sys.executable, "-m", "dask")
+#: The workers are a process each, and see the same folders.
+ONE_THREAD = {**os.environ, "POLARS_MAX_THREADS": "1"}
 
 
 def main() -> None:
-    count = int(sys.argv[1]) if len(sys.argv) > 1 else COUNT
-    files = int(sys.argv[2]) if len(sys.argv) > 2 else FILES
-    root = Path(tempfile.gettempdir()) / f"onewhole-district-{count}-{files}"
-    if not (root / "papers").exists():
-        papers(root / "making", count, files)
-        (root / "making").rename(root / "papers")
-    print(f"{count:,} papers in {files} files; load of the machine {os.getloadavg()[0]:.1f}")
-    group(root / "papers")
-    for name, workers in (("this process", 0), ("Dask, two workers", 2)):
-        goal = Path(tempfile.mkdtemp(dir=root)) / "found"
-        begun = perf_counter()
-        print(f"{name}; load {os.getloadavg()[0]:.1f}", flush=True)
-        script = root / "run.py"
-        script.write_text(RUN)
-        subprocess.run([sys.executable, script, root / "papers", goal, str(workers)], check=True)
-        print(f"    whole      {perf_counter() - begun:8.2f} s", flush=True)
-        (root / f"last-{workers}").unlink(missing_ok=True)
-        (root / f"last-{workers}").symlink_to(goal)
-    print("the same bytes:", all_bytes(root / "last-0") == all_bytes(root / "last-2"))
+    """Make the papers, run everything, print the table."""
+    parser = ArgumentParser(description=__doc__)
+    parser.add_argument("--papers", type=int, default=COUNT)
+    parser.add_argument("--files", type=int, default=FILES)
+    parser.add_argument("--peers", default=sys.executable)
+    asked = parser.parse_args()
+    root = Path(tempfile.gettempdir()) / f"onewhole-district-{asked.papers}-{asked.files}-hashed"
+    papers = root / "papers"
+    if not papers.exists():
+        making = [HERE / "district_papers.py", root / "making", str(asked.papers), str(asked.files)]
+        timed("papers made", [sys.executable, *making])
+        (root / "making").rename(papers)
+    size = sum(one.stat().st_size for one in papers.rglob("*.parquet")) / 1e6
+    print(f"{asked.papers:,} papers in {asked.files} files, {size:.0f} MB; {os.cpu_count()} processors")
+    group(papers)
+    found = {name: run(name, papers, root, *how) for name, how in {"here": (0,), "workers": (2,)}.items()}
+    with scheduler(root) as address:
+        found["scheduler"] = run("scheduler", papers, root, 0, address)
+    for name in ("workers", "scheduler"):
+        print(f"{name}: the same bytes as here: {all_bytes(found[name]) == all_bytes(found['here'])}")
+    skills(found["here"] / "counts", root / "rows.npz", asked.peers)
+
+
+def run(name: str, papers: Path, root: Path, workers: int, address: str = "") -> Path:
+    """Run the whole district in a process of its own, and return where what it found is."""
+    goal = Path(tempfile.mkdtemp(dir=root)) / "found"
+    print(f"{name}; load of the machine {os.getloadavg()[0]:.1f}", flush=True)
+    command = [sys.executable, HERE / "district_run.py", papers, goal, str(workers), address]
+    subprocess.run(command, check=True)
+    return goal
+
+
+@contextmanager
+def scheduler(root: Path) -> Iterator[str]:
+    """Start a scheduler and two workers from the command line, as on a cluster, and give its address."""
+    address = "tcp://127.0.0.1:18786"
+    quiet = {"stdout": subprocess.DEVNULL, "stderr": subprocess.DEVNULL, "env": ONE_THREAD, "cwd": root}
+    worker = [*DASK, "worker", address, "--nthreads", "1", "--no-dashboard", "--host", "127.0.0.1"]
+    start = [*DASK, "scheduler", "--host", "127.0.0.1", "--port", "18786", "--no-dashboard"]
+    started = [subprocess.Popen(command, **quiet) for command in (start, worker, worker)]  # type: ignore[call-overload]
+    try:
+        yield address
+    finally:
+        for one in reversed(started):
+            one.terminate()
+        for one in started:
+            one.wait(30)
 
 
 def group(folder: Path) -> None:
-    """Time grouping alone, each in a process of its own."""
-    keys = ", ".join(f"'{one}'" for one in KEYS.split(", "))
-    usual = usual_cpu = 0.0
-    for name, code in GROUPERS.items():
-        if find_spec(name.lower()) is None:
-            print(f"{name} is not installed here (it is no part of the locks), so it is not timed")
-            continue
-        command = [sys.executable, "-c", code.format(keys=keys, sql=KEYS), str(folder)]
-        begun, worked = perf_counter(), processor()
-        megabytes = process_megabytes(command)
-        wall, cpu = perf_counter() - begun, processor() - worked
-        usual, usual_cpu = usual or wall, usual_cpu or cpu
-        times = f"{wall / usual:.1f} and {cpu / usual_cpu:.1f} times"
-        print(
-            f"  group by {name:8} {wall:7.2f} s, CPU {cpu:6.2f} s, {megabytes:5.0f} MB, {times}", flush=True
-        )
+    """Time grouping alone, each engine in a process of its own."""
+    usual = None
+    for name in ENGINES:
+        usual = timed(f"group by {name}", [sys.executable, HERE / "district_groups.py", name, folder], usual)
+
+
+def skills(counts: Path, rows: Path, peers: str) -> None:
+    """Fit DINA to the first page: ours to all papers and to those drawn, and the other packages."""
+    files = sorted(counts.glob("*.parquet"))
+    page = page_rows(files, page_asked(pages_of(files)[0]))
+    labels = tuple(str(at) for at in range(page.codes.shape[1]))
+    signs = np.stack([page.signs(at)[page.codes[:, at]] for at in range(len(labels))], axis=1)
+    whole = (signs != ord(".")).all(axis=1)
+    first, place = distinct_rows(signs[whole])
+    right = (signs[whole][first] == ord("1")).astype(np.int64)
+    times = np.rint(np.bincount(place, page.papers[whole]))
+    q = needed_skills(labels, page.asked.skills)
+    assert q is not None
+    needs = np.array([[mask >> at & 1 for at in range(len(q.skills))] for mask in q.needs])
+    np.savez(rows, right=right, needs=needs, times=times)
+    drawn = np.random.default_rng(1).choice(len(right), DRAWN, p=times / times.sum())
+    for some in (times, np.bincount(drawn, minlength=len(right))):
+        kept = np.flatnonzero(some)
+        texts = tuple("".join(map(str, row)) for row in right[kept].tolist())
+        table = RightWrong(labels, texts, tuple(int(one) for one in some[kept]))
+        begun = process_time()
+        fitted = fit_skills(table, q, SkillModel.DINA, climbs=1, seed=1)
+        told = f"{table.pupils:,} papers, log-likelihood {float(fitted.climbed.log_likelihood):.3f}"
+        print(f"  DINA by ours     CPU {process_time() - begun:8.2f} s: {told}", flush=True)
+    for name in PACKAGES:
+        timed(f"DINA by {name}", [peers, HERE / "district_skills.py", name, rows])
+
+
+def timed(name: str, command: list[str | Path], usual: float | None = None) -> float | None:
+    """Run a command, print its time, its processor seconds beside the usual ones, and its memory."""
+    begun, worked = perf_counter(), processor()
+    try:
+        megabytes, said = process_told(map(str, command))
+    except subprocess.CalledProcessError as failed:
+        why = (failed.stderr or "").strip().splitlines()[-1:]
+        print(f"  {name:22} could not be run: {''.join(why)}", flush=True)
+        return usual
+    cpu = processor() - worked
+    beside = f", {cpu / usual:.1f} times" if usual else ""
+    print(
+        f"  {name:22} {perf_counter() - begun:7.2f} s, CPU {cpu:7.2f} s{beside}, {megabytes:5.0f} MB: {said}",
+        flush=True,
+    )
+    return usual or cpu
 
 
 def processor() -> float:
@@ -95,9 +149,9 @@ def processor() -> float:
 
 
 def all_bytes(folder: Path) -> dict[str, bytes]:
-    found = folder.resolve()
+    """Return what a run left, file by file."""
     return {
-        f"{one.relative_to(found)}": one.read_bytes() for one in sorted(found.rglob("*")) if one.is_file()
+        f"{one.relative_to(folder)}": one.read_bytes() for one in sorted(folder.rglob("*")) if one.is_file()
     }
 
 

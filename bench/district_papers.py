@@ -4,8 +4,8 @@ Of a hundred pupils 51 are sound, 21 shaky, 13 scattered, and 15 have a steady i
 others; the figures are our own. Each file is a night of a part of the district, all on one of four pages.
 """
 
+import sys
 from datetime import date, timedelta
-from hashlib import blake2b
 from pathlib import Path
 
 import numpy as np
@@ -14,9 +14,7 @@ from numpy.typing import NDArray
 
 from onewhole.marking.district.page_asked import PageAsked, page_asked
 from onewhole.notations.text import text
-from onewhole.number.quantity import Quantity
 from onewhole.presses.district.paper_files import COLUMNS
-from onewhole.statements.statement import RightAnswer
 
 PAGES = tuple(
     page.replace("; ", "\n")
@@ -57,10 +55,11 @@ def papers(folder: Path, count: int, files: int, seed: int = 1) -> None:
         place = folder / f"school-{at // len(pages):03}"
         place.mkdir(parents=True, exist_ok=True)
         answers = _answers(tables[which], size, chance)
-        tag = blake2b(f"{seed} {at}".encode(), digest_size=8).hexdigest()
+        letters = chance.bytes(16 * size).hex()
+        whose = pl.Series([letters[32 * one : 32 * one + 32] for one in range(size)])
         made = pl.DataFrame({"answers": answers}).with_row_index("number")
         made = made.select(
-            pl.format("{}{}", pl.lit(tag), pl.col("number").cast(pl.String).str.zfill(16)).alias("pupil"),
+            whose.alias("pupil"),
             pl.format("Room {}", pl.col("number") // 25 + 1).alias("class"),
             pl.lit(school).alias("school"),
             pl.lit(FIRST + timedelta(days=7 * which)).alias("night"),
@@ -119,7 +118,6 @@ def _answers(drawn: Drawn, size: int, chance: np.random.Generator) -> pl.Series:
     return frame.select(pl.concat_str(pl.all(), separator="\n")).to_series()
 
 
-def _more(right: RightAnswer, pieces: int) -> str:
-    """Return an answer with so many pieces more."""
-    assert isinstance(right, Quantity)
-    return text(Quantity(right.ladder, (*right.counts[:-1], right.counts[-1] + pieces)))
+if __name__ == "__main__":
+    papers(Path(sys.argv[1]), int(sys.argv[2]), int(sys.argv[3]))
+    print("made")

@@ -40,9 +40,22 @@ def kilobytes(act: Callable[..., object], items: Sequence[object]) -> tuple[floa
 
 def process_megabytes(command: Iterable[str]) -> float:
     """Return the largest memory of a command, asked by a small process of its own."""
+    return process_told(command)[0]
+
+
+def process_told(command: Iterable[str]) -> tuple[float, str]:
+    """Return the largest memory of a command, and the last line it prints, by a small process of its own.
+
+    Raises CalledProcessError where the command fails; what it said stands in ``stderr``.
+    """
     code = (
-        "import resource, subprocess, sys; subprocess.run(sys.argv[1:], capture_output=True, check=True);"
-        "print(resource.getrusage(resource.RUSAGE_CHILDREN).ru_maxrss)"
+        "import resource, subprocess, sys;"
+        "ran = subprocess.run(sys.argv[1:], capture_output=True, text=True);"
+        "sys.stderr.write(ran.stderr);"
+        "print(ran.stdout.strip().rpartition(chr(10))[2]);"
+        "print(resource.getrusage(resource.RUSAGE_CHILDREN).ru_maxrss);"
+        "sys.exit(ran.returncode)"
     )
     ran = subprocess.run([sys.executable, "-c", code, *command], check=True, capture_output=True, text=True)
-    return int(ran.stdout) / (1024 * 1024 if sys.platform == "darwin" else 1024)
+    said, kilobytes_most = ran.stdout.splitlines()[-2:]
+    return int(kilobytes_most) / (1024 * 1024 if sys.platform == "darwin" else 1024), said

@@ -42,13 +42,19 @@ ROUND, HALF = "A08", 0.5
 LEAST = 1 / 400
 
 
-def district_part(together: int = TOGETHER, read: int = READ, *, goes_round: str = "") -> Part:
-    """Measure it; ``goes_round`` is an idea that half of the steady pupils of all these classes have."""
+def district_part(
+    together: int = TOGETHER, read: int = READ, *, goes_round: str = "", seed: str = "fresh"
+) -> Part:
+    """Measure it; ``goes_round`` is an idea that half of the steady pupils of all these classes have.
+
+    ``seed`` is whose chance the classes are made by: the weight of a prior was chosen on classes of "".
+    """
     page = problems(room12())
     with tempfile.TemporaryDirectory() as folder:
-        prior = _learnt(Path(folder), together, goes_round)
-    classes = [_class(f"read {at}", goes_round) for at in range(read)]
-    marks = [_marks(pupils, f"read {at}") for at, pupils in enumerate(classes)]
+        prior = _learnt(Path(folder), together, goes_round, seed)
+    seeds = [f"{seed} read {at}".strip() for at in range(read)]
+    classes = [_class(one, goes_round) for one in seeds]
+    marks = [_marks(pupils, one) for pupils, one in zip(classes, seeds, strict=True)]
     known = tables(marks[0].expected)
     rows = []
     for name, learnt in _tried(prior):
@@ -91,13 +97,14 @@ def _tried(prior: DistrictPrior) -> Iterator[tuple[str, Learnt]]:
         yield f"of the district, as {worth} pupils", district_learnt(prior, worth)
 
 
-def _learnt(folder: Path, classes: int, goes_round: str) -> DistrictPrior:
+def _learnt(folder: Path, classes: int, goes_round: str, seed: str) -> DistrictPrior:
     page = problems(room12())
     asked = paper_lines([one.typed for one in page])
     papers = []
     for at in range(classes):
-        for one in _class(f"district {at}", goes_round):
-            wrote = page_of(one, page, f"district {at}")
+        here = f"{seed} district {at}".strip()
+        for one in _class(here, goes_round):
+            wrote = page_of(one, page, here)
             answers = [as_answered(text, problem) for text, problem in zip(wrote, page, strict=True)]
             whose = sha256(f"{at} {one.code}".encode()).hexdigest()[:32]
             papers.append(
@@ -121,9 +128,12 @@ def main(arguments: Sequence[str] | None = None) -> int:
     parser = ArgumentParser(prog="python -m lab.district", description=__doc__)
     parser.add_argument("--together", type=int, default=TOGETHER)
     parser.add_argument("--read", type=int, default=READ)
+    parser.add_argument("--seed", default="fresh")
     asked = parser.parse_args(arguments)
     for idea in ("", ROUND):
-        print(plain([district_part(asked.together, asked.read, goes_round=idea)]), flush=True)
+        print(
+            plain([district_part(asked.together, asked.read, goes_round=idea, seed=asked.seed)]), flush=True
+        )
     return 0
 
 

@@ -4,6 +4,7 @@ from collections.abc import Callable, Iterator, Sequence
 
 from msgspec import Struct
 
+from onewhole.findings.skill import Skill
 from onewhole.languages.english.skills import skill_called
 from onewhole.marking.district.district_found import (
     OTHER_KEY,
@@ -118,8 +119,23 @@ def _fits(fits: Sequence[str]) -> str:
 def _table(title: str, says: str, table: ShownTable, head: str, called: Callable[[str], str]) -> ToldTable:
     if not table.rows:
         return ToldTable(title, f"{says} There are none.", (head,), ())
+    *lines, sums = table.cells
+    told = sorted(zip(table.rows, lines, strict=True), key=lambda one: _place(*one))
     rows = [
         (name, *(NOT_SHOWN if cell is None else f"{cell:,}" for cell in line))
-        for name, line in zip([*map(called, table.rows), "Together"], table.cells, strict=True)
+        for name, line in [*((called(row), line) for row, line in told), ("Together", sums)]
     ]
     return ToldTable(title, says, (head, *table.columns, "Together"), tuple(rows))
+
+
+def _place(row: str, line: Sequence[int | None]) -> tuple[str, bool, bool, int, str]:
+    """Say where a row stands: kind by kind, what is right first, then the commonest, others together last.
+
+    A row whose sum is not shown stands by its name where one of nobody would: its place tells nothing.
+
+    >>> counts = {"TAKE A16": [7], "TAKE other": [9], "TAKE right": [5], "ADD A01": [None], "TAKE A01": [8]}
+    >>> sorted(counts, key=lambda row: _place(row, counts[row]))
+    ['ADD A01', 'TAKE right', 'TAKE A01', 'TAKE A16', 'TAKE other']
+    """
+    kind, _, what = row.rpartition(" ") if row.partition(" ")[0] in Skill.__members__ else ("", "", row)
+    return kind, what != RIGHT_KEY, what == OTHER_KEY, -(line[-1] or 0), what
