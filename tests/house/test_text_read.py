@@ -48,6 +48,7 @@ READERS = {
     "presses/district/counting.py": "a file that is whole takes its name",
     "presses/district/page_rows.py": "answers of a district's papers, a line a problem",
     "presses/district/pupils_back.py": "a file that is whole takes its name",
+    "writers/district_html.py": SIZE,
     "writers/district_told.py": KEPT,
     "presses/paper/ink_text.py": "the digits of a slot are laid together as a child types them",
     "desk/classes/class_list.py": "a typed list of pupils",

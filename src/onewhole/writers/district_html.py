@@ -19,7 +19,7 @@ th[scope=row], th:first-child { text-align: left; font-weight: 400; min-width: 1
   position: sticky; left: 0; background: #fff; }
 thead th, thead th:first-child { border-bottom: 2px solid #1a1a1a; font-weight: 700;
   vertical-align: bottom; }
-thead th:not(:first-child) span { white-space: nowrap; }
+thead th:not(:first-child) { white-space: nowrap; }
 @media (max-width: 40rem) { th[scope=row], th:first-child { min-width: 8.5rem; } }
 tbody tr:last-child > * { font-weight: 700; }
 .words td { text-align: left; } .words tbody tr:last-child > * { font-weight: 400; }
@@ -43,18 +43,13 @@ def district_html(found: DistrictFound) -> str:
 
 
 def _table(at: int, told: ToldTable) -> str:
-    heads = "".join(f'<th scope="col">{_two_lines(one)}</th>' for one in told.heads)
+    heads = "".join(f'<th scope="col">{escape(one).replace(", ", ",<br>")}</th>' for one in told.heads)
     kind = ' class="words"' if told.heads[0] == "Problem" else ""
     table = (
         f"<table{kind}><thead><tr>{heads}</tr></thead><tbody>{''.join(map(_row, told.rows))}</tbody></table>"
     )
     title = f'<h2 id="t{at}">{escape(told.title)}</h2>'
     return f"{title}<p>{escape(told.says)}</p>{_wide(f't{at}', table)}"
-
-
-def _two_lines(head: str) -> str:
-    """Write the grade and the week below each other, each unbroken."""
-    return "<br>".join(f"<span>{escape(one)}</span>" for one in head.split(", ", 1))
 
 
 def _row(row: tuple[str, ...]) -> str:
