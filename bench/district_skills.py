@@ -2,14 +2,14 @@
 
 Run by bench/district.py with a Python in which they are installed: `python bench/district_skills.py PACKAGE
 ROWS`; ROWS is a NumPy file of right and wrong, the needs of each problem, and how many papers have each row.
-Packages that take no counts get 100,000 rows drawn by seeded chance, and the log-likelihood is of those.
+Packages that take no counts get 20,000 rows drawn by seeded chance, and the log-likelihood is of those.
 """
 
 import sys
 
 import numpy as np
 
-DRAWN = 100_000
+DRAWN = 20_000
 ROUNDS, STILL = 2000, 1e-6
 
 
