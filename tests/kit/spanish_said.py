@@ -168,7 +168,7 @@ CLAIMS = {
     r"separamos § en § (?:, § )*y §": "split {0} into {rest}",
     r"multiplicamos cada parte por §": "multiply each part by {0}",
     r"multiplicamos cada parte por cada parte": "",
-    r"§ por (?:§|#) (?:es|son) (?:§|#)": "{0} times {1} is {2}",
+    r"(?:§|#) por (?:§|#) (?:es|son) (?:§|#)": "{0} times {1} is {2}",
     r"§ por § es lo mismo que § por §": "{0} times {1} is as much as {2} times {3}",
     r"damos # de §": "that is {0} of {1}",
     r"multiplicamos los numeradores , y multiplicamos los denominadores": "",
