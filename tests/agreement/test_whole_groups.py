@@ -26,6 +26,7 @@ from onewhole.problems.problem import Problem
 from onewhole.problems.story_bars import story_shape
 from onewhole.problems.story_structure import Structure
 from onewhole.sheets.stories import story
+from onewhole.sheets.story_readings import story_readings
 from onewhole.statements.expression import WithRemainder
 from onewhole.statements.reading import read_statement
 from onewhole.statements.tokens import ReadingError
@@ -260,3 +261,19 @@ def test_what_stands_on_a_line() -> None:
     assert printed(last) == "groups needed: 7"
     assert printed(last, SPANISH) == "grupos necesarios: 7"
     assert "Groups needed:" in mathml(last)
+
+
+@pytest.mark.parametrize(
+    ("story_typed", "first"),
+    [
+        ("50 children ride. Each van holds 8 children. How many vans do they need?", "50 ÷ 8, groups needed"),
+        ("Kim has 50 kites. Each box holds 8 kites. How many boxes are full?", "50 ÷ 8, full groups"),
+        ("Kim has 50 kites and puts 8 in each box. How many kites are left over?", "50 ÷ 8, left over"),
+    ],
+)
+def test_a_story_of_a_teachers_own_is_offered_its_question(story_typed: str, first: str) -> None:
+    """By its question and equal shares; the others are offered too, and nothing is said to be sure."""
+    found = story_readings(story_typed)
+    assert text(found.asked[0]) == first
+    assert not found.sure
+    assert sum(isinstance(one, WholeGroups) for one in found.asked) == len(GroupsAsk)

@@ -6,6 +6,7 @@ from enum import Enum, auto
 from msgspec import Struct
 
 from onewhole.languages.english.words import count_words, piece_name
+from onewhole.statements.whole_groups import GroupsAsk
 
 #: Words at which a question asks what is left, or how far two amounts are apart.
 _APART = re.compile(
@@ -42,6 +43,13 @@ _UNSURE = re.compile(
 )
 _EQUAL_SHARES = re.compile(r"\b(?:each|every|times|per|apiece)\b")
 
+#: What a question asks of things in groups of one size; which of the three a word tells is our own rule.
+_OF_GROUPS = (
+    (re.compile(r"\bleft over\b|\bleftover"), GroupsAsk.LEFT),
+    (re.compile(r"\bfull\b"), GroupsAsk.FULL),
+    (re.compile(r"\bneed(?:s|ed)?\b"), GroupsAsk.NEEDED),
+)
+
 _ONES = {count_words(count): count for count in range(21)}
 _PARTS = {piece_name(parts, count): parts for parts in (2, 3, 4, 5, 6, 8, 10, 12) for count in (1, 2)} | {
     "quarter": 4,
@@ -67,11 +75,15 @@ class StoryAsks(Enum):
 
 
 class StoryCues(Struct, frozen=True):
-    """What the words tell: what is asked (None: not said), how surely, and whether shares are equal."""
+    """What the words tell: what is asked (None: not said), how surely, and whether shares are equal.
+
+    ``groups`` is what may be asked of things in groups, where shares are equal.
+    """
 
     told: StoryAsks | None
     sure: bool
     equal_shares: bool
+    groups: GroupsAsk | None = None
 
 
 class SpeltNumber(Struct, frozen=True):
@@ -91,7 +103,7 @@ def cues(story: str) -> StoryCues:
     rule are our own, common practice, no source.
 
     >>> cues("Maya has 4 1/4 yards of ribbon. She uses 1 3/4 yards. How much is left?")
-    StoryCues(told=<StoryAsks.APART: 1>, sure=True, equal_shares=False)
+    StoryCues(told=<StoryAsks.APART: 1>, sure=True, equal_shares=False, groups=None)
     """
     *before, question = _sentences(story.lower())
     body = " ".join(before)
@@ -112,7 +124,9 @@ def cues(story: str) -> StoryCues:
         found.remove(StoryAsks.WHICH)
     sure = len(found) == 1 and _UNSURE.search(body) is None and _EQUAL_SHARES.search(question) is None
     told = found[0] if found else _by_the_story(body, question)
-    return StoryCues(told, sure, _EQUAL_SHARES.search(story.lower()) is not None)
+    equal = _EQUAL_SHARES.search(story.lower()) is not None
+    groups = next((asks for words, asks in _OF_GROUPS if equal and words.search(question)), None)
+    return StoryCues(told, sure, equal, groups)
 
 
 def spelt_numbers(story: str) -> tuple[SpeltNumber, ...]:

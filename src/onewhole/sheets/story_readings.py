@@ -12,11 +12,12 @@ from onewhole.notations.text import text
 from onewhole.number.quantity import Quantity
 from onewhole.number.unit import Kind
 from onewhole.sentences.typed import loosened, typed
-from onewhole.sheets.story_cues import StoryAsks, cues, names_a_thing, spelt_counts, spelt_numbers
+from onewhole.sheets.story_cues import StoryAsks, StoryCues, cues, names_a_thing, spelt_counts, spelt_numbers
 from onewhole.statements.expression import Sum
 from onewhole.statements.reading import read_quantity, read_statement
 from onewhole.statements.statement import Question, Statement
 from onewhole.statements.tokens import LONGEST_TEXT
+from onewhole.statements.whole_groups import GroupsAsk
 
 #: So many numbers of a story are taken for amounts, and so many readings are offered.
 MOST_NUMBERS, MOST_READINGS = 4, 6
@@ -55,7 +56,7 @@ def story_readings(story: str) -> StoryReadings:
     numbers = _amounts(every)
     if not 2 <= len(numbers) <= MOST_NUMBERS:
         return StoryReadings((), sure=False)
-    asked = tuple(_once(_readings(_alike(numbers), found.told, equal_shares=found.equal_shares)))
+    asked = tuple(_once(_readings(_alike(numbers), found)))
     told_at_once = found.told is StoryAsks.TOGETHER or len(numbers) == 2
     sure = bool(asked) and found.sure and told_at_once and len(numbers) == len(every)
     return StoryReadings(asked[:MOST_READINGS], sure)
@@ -141,13 +142,13 @@ def _alike(numbers: Sequence[Quantity]) -> tuple[str, ...]:
     )
 
 
-def _readings(numbers: tuple[str, ...], told: StoryAsks | None, *, equal_shares: bool) -> Iterator[Statement]:
+def _readings(numbers: tuple[str, ...], found: StoryCues) -> Iterator[Statement]:
     """Yield what may be asked, the likeliest first; what no problem can ask is passed over."""
     apart = [*_apart(numbers), *(one for pair in _pairs(numbers) for one in _apart(pair))]
     together = [" + ".join(numbers), *(" + ".join(pair) for pair in _pairs(numbers))]
     which = [f"{first} ? {second}" for first, second in combinations(numbers, 2)][:1]
-    products = [" x ".join(numbers)] if equal_shares and len(numbers) == 2 else []
-    match told:
+    products = [" x ".join(numbers)] if found.equal_shares and len(numbers) == 2 else []
+    match found.told:
         case StoryAsks.TOGETHER:
             order = [*together, *apart]
         case StoryAsks.WHICH:
@@ -155,14 +156,26 @@ def _readings(numbers: tuple[str, ...], told: StoryAsks | None, *, equal_shares:
         case StoryAsks.APART | None:
             order = [*apart, *together]
         case _:
-            assert_never(told)
-    if equal_shares:
-        order = [*products, *order]
+            assert_never(found.told)
+    if found.equal_shares:
+        groups = _in_groups(numbers, found.groups)
+        order = [*groups, *products, *order] if found.groups else [*products, *order, *groups]
     for typed_problem in order:
         try:
             yield read_statement(typed_problem)
         except OnewholeError:
             continue
+
+
+def _in_groups(numbers: tuple[str, ...], told: GroupsAsk | None) -> list[str]:
+    """Return what may be asked of things in groups, where one number says how many a group holds.
+
+    The one that the words tell comes first.
+    """
+    if len(numbers) != 2:
+        return []
+    order = sorted(GroupsAsk, key=lambda one: one is not told)
+    return [f"{' / '.join(numbers)}, {asks.value}" for asks in order]
 
 
 def _pairs(numbers: tuple[str, ...]) -> tuple[tuple[str, ...], ...]:

@@ -25,7 +25,7 @@ from onewhole.sheets.shared_plots import SharedPlot, shared_plots
 from onewhole.sheets.story_pictures import story_picture
 from onewhole.sheets.worked import WorkedSheet
 from onewhole.statements.statement import Question
-from onewhole.statements.writable import Writable
+from onewhole.working.line import leads
 from onewhole.writers.drawing import plot_drawn
 from onewhole.writers.film_link import film_link
 from onewhole.writers.formula import formula, set_words
@@ -124,10 +124,12 @@ def _begun(header: Header) -> Iterator[Json]:
     scene = begun(working) if working else None
     told: Json = {"kind": "example", "words": language.page.to_finish}
     if scene is None:
-        brief: list[Writable] = [line.says for line in working.brief()] if working else []
-        shown: list[Writable] = brief[:-1] or [header.to_finish]
-        lines = [formula(line, leads=at > 0, language=language) for at, line in enumerate(shown)]
-        yield told | {"lines": lines}
+        written = working.brief() if working else ()
+        lines = [
+            formula(line.says, leads=leads(written, at), language=language)
+            for at, line in enumerate(written[:-1])
+        ]
+        yield told | {"lines": lines or [formula(header.to_finish, language=language)]}
         return
     alt = text_of(language.working.picture(scene, header.words))
     yield told | {"svg": svg(scene, header.words), "alt": alt, "width_mm": ceil(scene.width)}
