@@ -36,7 +36,9 @@ def working_lines(
     if brief or blank:
         written, shown = working.brief(), working.faded(blank)
         return tuple(
-            _plain(line, words, led=leads(written, at)) if line else f"= {BLANK}"
+            _plain(line, words, led=leads(written, at))
+            if line
+            else f"{'= ' if leads(written, at) else ''}{BLANK}"
             for at, line in enumerate(shown)
         )
     every = working.lines

@@ -129,7 +129,8 @@ def _begun(header: Header) -> Iterator[Json]:
             formula(line.says, leads=leads(written, at), language=language)
             for at, line in enumerate(written[:-1])
         ]
-        yield told | {"lines": lines or [formula(header.to_finish, language=language)]}
+        led = not written or leads(written, len(written) - 1)
+        yield told | {"lines": lines or [formula(header.to_finish, language=language)], "led": led}
         return
     alt = text_of(language.working.picture(scene, header.words))
     yield told | {"svg": svg(scene, header.words), "alt": alt, "width_mm": ceil(scene.width)}
