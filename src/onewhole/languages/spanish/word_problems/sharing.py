@@ -83,7 +83,7 @@ _WHOLES: FrameTable = {
     (Asks.GROUPS_NEEDED, Structure.MEASURING_OUT): (
         (
             "{all_children} del club de cometas van al parque en camionetas",
-            "en una camioneta caben {children}",
+            "en cada una caben {children}",
             "cuántas camionetas hacen falta para todos",
         ),
         (
