@@ -40,6 +40,9 @@ def _worth(feet: str, inches: str, alone: str, plain: str) -> Fraction:
 
 #: What the Spanish asks for: the first cue that stands in the words. Written from the sentences alone.
 CUES: tuple[tuple[str, Callable[..., Fraction]], ...] = (
+    (r"hacen falta para", lambda a, b: Fraction(-(-a // b))),
+    (r"paquetes están llenos|filas completas se pueden", lambda a, b: Fraction(a // b)),
+    (r"paquetes que puede|completas que se puede", lambda a, b: a % b),
     (r"Eso es \d+ veces lo|¿Cuántas veces lo", lambda a, b: a / b),
     (r"por igual a .* Luego, en cada una de", lambda a, n, k, b, c: a / n + k * (b - c)),
     (r"^Alguien del club .* reparte|^Primero .* hasta el fin", lambda a, b, n: a + b / n),

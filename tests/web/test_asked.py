@@ -108,7 +108,7 @@ def test_a_word_alone_leaves_the_offered_problem_out(door: Opened) -> None:
         ({"asked": "", "wrote": "<b>4", "word": ""}, "The problem is missing"),
         ({"asked": "9 - 4", "wrote": "5", "word": "perhaps"}, "no word about a talk"),
         ({"asked": "9 - 4", "wrote": "5", "word": "this idea"}, "none that has a name"),
-        ({"asked": "9 - 4", "wrote": "5" * 201, "word": ""}, "too long"),
+        ({"asked": "9 - 4", "wrote": "5" * 401, "word": ""}, "too long"),
     ],
 )
 def test_what_cannot_be_kept_stays_typed(door: Opened, place: str, typed: dict[str, str], said: str) -> None:

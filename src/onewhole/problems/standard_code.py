@@ -147,10 +147,12 @@ def _compared(units: Units, numbers: tuple[Quantity, ...]) -> str:
 
 def _with_units(found: About, numbers: tuple[Quantity, ...], *, story: bool) -> str:
     """Return the code of measures and money: a bare part of them, 3/4 of 2 ft, is a part of an amount."""
-    part_of = any(
-        one.ladder.style is Style.MIXED and not one.ladder.mark and one.value < 1 for one in numbers
-    )
-    return "5.NF.B.4.a" if part_of and not story and found.operation is Operation.MULTIPLY else "4.MD.A.2"
+    by = [one.value for one in numbers if one.ladder.style is Style.MIXED and not one.ladder.mark]
+    if found.operation is not Operation.MULTIPLY or not by:
+        return "4.MD.A.2"
+    if max(by) > 1:
+        return "5.NF.B.6"
+    return "4.MD.A.2" if story else "5.NF.B.4.a"
 
 
 def _times(found: About, numbers: tuple[Quantity, ...], grade: int, *, story: bool) -> str:

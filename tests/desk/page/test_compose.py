@@ -69,7 +69,8 @@ def kept(composed: Composed) -> None:
         assert isinstance(one.problem.statement, Question)
         assert unsuited(one.problem.statement, chosen) is None
     assert all(as_taught(one.problem.statement, asked.strategy) for one in own)
-    assert {note.standard.code for note in seen.notes} <= {StandardCode.BOTH_KINDS}
+    told = {StandardCode.STORY_WITH_PICTURE} if asked.told else set()
+    assert {note.standard.code for note in seen.notes} <= {StandardCode.BOTH_KINDS} | told
     assert read_sheet(typed(composed)) == sheet
 
 
