@@ -111,7 +111,7 @@ def test_every_strategy_says_when_it_suits() -> None:
     assert set(SUITS) == {one.key for one in STRATEGIES if one.offered(mixed(4))}
 
 
-@pytest.mark.parametrize("skill", list(WishedSkill)[:: sample(1, 4, 1)])
+@pytest.mark.parametrize("skill", list(WishedSkill)[:: sample(1, 6, 1)])
 def test_the_same_doubts_are_settled(skill: WishedSkill) -> None:
     """The bits of a seeded sample of problems are those that the catalogue gives; sets of two among them."""
     asked = (

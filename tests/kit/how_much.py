@@ -13,7 +13,7 @@ WHOLE = bool(os.environ.get("ONEWHOLE_WHOLE_WALK"))
 #: What CI runs, and `make walk`.
 MORE = WHOLE or bool(os.environ.get("ONEWHOLE_MORE"))
 #: Examples of Hypothesis in the usual run and in CI.
-EXAMPLES, MORE_EXAMPLES = 12, 32
+EXAMPLES, MORE_EXAMPLES = 12, 24
 
 Amount = TypeVar("Amount")
 

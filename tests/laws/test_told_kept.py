@@ -46,7 +46,7 @@ from tests.kit.doors import NOW
 from tests.kit.how_much import sample
 from tests.kit.kept import DAY
 
-EXAMPLES, STEPS = sample((5, 25), (8, 25), (60, 50))
+EXAMPLES, STEPS = sample((5, 25), (6, 20), (60, 50))
 CODES, LABELS, ENDS = ("K01", "K02", "K03"), ("1", "2"), ("", "-wal", "-shm", "-journal")
 PAGE = "1. 5 1/8 - 2 5/8\n2. 7 2/6 - 3 5/6\n"
 

@@ -100,7 +100,7 @@ def test_every_working_has_a_picture(problem: str) -> None:
 @pytest.mark.parametrize("problem", PROBLEMS)
 def test_a_kind_is_drawn_or_refused(problem: str) -> None:
     """What is not refused can be drawn as asked; what is refused raises, and what is offered suits."""
-    for working, kind in product(_workings(problem)[:: sample(1, 3, 1)], PictureKind):
+    for working, kind in product(_workings(problem)[:: sample(1, 5, 1)], PictureKind):
         refused = refusal(working, kind)
         if refused is None:
             found = picture(working, kind)
