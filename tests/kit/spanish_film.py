@@ -23,6 +23,7 @@ from onewhole.working.line import LineContent
 from tests.kit.claims import true
 from tests.kit.heard import Heard, sides, spoken
 from tests.kit.spanish_claims import skeleton, spanish_true
+from tests.kit.spanish_said import GROUPS_ASKED
 
 Place = Counted | Said | Naming
 Holds = Callable[[list[Place], Heard], bool]
@@ -83,11 +84,7 @@ FILM_CLAIMS = {
     rf"(?:por eso|en el problema @ ,) el orden es {_ROW}": "so the order is {order}",
     rf"(?:(?:por eso|en el problema @ ,) )?son {_ROW}": "so they are {listed}",
     r"la respuesta del problema @ es §": "the answer to number {label} is {0}",
-    r"cuántos grupos de § hacen falta para §": "how many groups of {0} are needed for {1}",
-    r"cuántos grupos completos de § hay en §": "how many full groups of {0} are in {1}",
-    r"cuántos de § sobran en grupos de §": "how many of {0} are left over in groups of {1}",
-    r"(?:por eso|en el problema @ ,) hacen? falta #": "so {0} is needed",
-    r"(?:por eso|en el problema @ ,) sobran? §": "so {0} is left over",
+    **GROUPS_ASKED,
     r"(?:(?:por eso|en el problema @ ,) )?la respuesta es §": "the answer is {0}",
     r"por eso el problema @ da §": "so number {label} comes to {0}",
     r"en el problema @ , §": "so {0}",

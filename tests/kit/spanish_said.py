@@ -243,3 +243,11 @@ CLAIMS = {
         "the digits would never end, so write {0} as {1}"
     ),
 }
+#: What a film asks of things in groups, and answers.
+GROUPS_ASKED = {
+    r"cuántos grupos de § hacen falta para §": "how many groups of {0} are needed for {1}",
+    r"cuántos grupos completos de § hay en §": "how many full groups of {0} are in {1}",
+    r"cuántos de § sobran en grupos de §": "how many of {0} are left over in groups of {1}",
+    r"(?:por eso|en el problema @ ,) hacen? falta #": "so {0} is needed",
+    r"(?:por eso|en el problema @ ,) sobran? §": "so {0} is left over",
+}

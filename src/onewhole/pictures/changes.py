@@ -33,7 +33,7 @@ def changes(before: Scene, after: Scene) -> tuple[Box, ...]:
     through it. What went counts where nothing came in its place, and not where nothing is left there. Nothing
     where the scene before it was another picture, with no piece of this one.
 
-    >>> from dataclasses import replace
+    >>> from msgspec.structs import replace
     >>> one = Piece("one", Box(Fraction(10), Fraction(10), Fraction(20), Fraction(8)), Look.FILLED)
     >>> bare, struck = (
     ...     Scene(Fraction(60), Fraction(40), (replace(one, look=look),))

@@ -28,8 +28,8 @@ def stories_to_ask(header: Header, problems: Sequence[Problem]) -> tuple[Problem
 
     >>> from onewhole.statements.reading import read_statement
     >>> page = [story(read_statement("52 - 27")).problem("1")]
-    >>> [one.telling.suggests.value for one in stories_to_ask(Header(), page) if one.telling]
-    ['+']
+    >>> [one.telling.suggests for one in stories_to_ask(Header(), page) if one.telling]
+    [None, <Doing.ADDING: '+'>]
     """
     first: dict[Needs, Statement] = {}
     for one in problems:

@@ -59,7 +59,7 @@ def divided_in_groups(working: Working) -> Working:
 
     >>> from onewhole.statements.reading import read_statement
     >>> len(divided_in_groups(work_groups(read_statement("50 / 8; up"), LONG_DIVISION)).lines)
-    4
+    3
     """
     asked = working.statement
     if not isinstance(asked, WholeGroups):
