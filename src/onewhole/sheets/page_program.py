@@ -13,7 +13,7 @@ from onewhole.number.program import Limit, Program
 from onewhole.problems.minutes import STORY, STORY_AT_LEAST
 from onewhole.sheets.candidates import ProblemClass
 from onewhole.sheets.learning import GAINS, Doubt
-from onewhole.sheets.review import halves, set_aside
+from onewhole.sheets.review import halves_aside, set_aside
 from onewhole.sheets.wishes import Wishes
 from onewhole.statements.statement import Relation
 
@@ -52,7 +52,7 @@ def rest_of(wishes: Wishes) -> Rest:
         None if regrouping is None else regrouping - sum(aside),
         None
         if wishes.minutes is None
-        else 2 * wishes.minutes - sum(map(halves, aside)) - FOR_A_STORY * wishes.told,
+        else 2 * wishes.minutes - halves_aside(wishes) - FOR_A_STORY * wishes.told,
     )
 
 

@@ -1,9 +1,12 @@
 """Review problems: one problem of each earlier skill that is wished for."""
 
 from collections.abc import Container, Iterable, Iterator
+from fractions import Fraction
 from hashlib import sha256
+from math import ceil
 
 from onewhole.findings.wished_skill import WishedSkill
+from onewhole.problems.minutes import minutes_of
 from onewhole.problems.needs import needs
 from onewhole.problems.twins import twin_key
 from onewhole.sheets.candidates import HALVES_PLAIN, HALVES_REGROUPING, LikePair, PageCandidate
@@ -36,6 +39,17 @@ def set_aside(wishes: Wishes) -> tuple[bool, ...]:
     """
     back = (needs(read_statement(typed)).regrouping for typed in wishes.back)
     return (*back, *map(regroups, wishes.review))
+
+
+def halves_aside(wishes: Wishes) -> int:
+    """Return how many half minutes those problems take: what comes back by its own work.
+
+    >>> halves_aside(Wishes(review=(Review.FRACTIONS,), back=("817 x 86",)))
+    10
+    """
+    back = map(read_statement, wishes.back)
+    minutes = sum((minutes_of(one, needs(one)) for one in back), Fraction(0))
+    return ceil(2 * minutes) + sum(halves(regroups(one)) for one in wishes.review)
 
 
 def listed(review: Review, wishes: Wishes) -> Iterator[str]:
