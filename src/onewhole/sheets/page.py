@@ -62,8 +62,8 @@ class Page(Struct, frozen=True):
 
     @property
     def minutes(self) -> Fraction:
-        """Return how long the page takes, by our own start values (:mod:`onewhole.problems.worked`)."""
-        return sum((seen.minutes for seen in self.problems), Fraction(0))
+        """Return how long the page takes."""
+        return self.worked.minutes
 
     @property
     def evening(self) -> int:

@@ -3,7 +3,6 @@
 from collections import Counter
 from collections.abc import Collection, Iterator
 from dataclasses import replace as changed
-from math import ceil
 
 from msgspec.structs import replace
 
@@ -51,7 +50,7 @@ def told_page(
             continue
         told = made.problem(before.label)
         items[at] = changed(before, story=told.story, telling=told.telling)
-        if minutes is not None and _minutes(replace(sheet, items=tuple(items))) > minutes:
+        if minutes is not None and WorkedSheet(replace(sheet, items=tuple(items))).minutes > minutes:
             items[at] = before
         else:
             used[made.structure] += 1
@@ -91,7 +90,3 @@ def _told(problem: Problem, header: Header, seed: int, used: Counter[Structure])
         return None
     easy = [one for one in ways if one.level.grade <= AIM]
     return min(easy, key=lambda one: used[one.structure], default=None)
-
-
-def _minutes(sheet: Sheet) -> int:
-    return ceil(sum(one.minutes for one in WorkedSheet(sheet).problems))

@@ -2,6 +2,7 @@
 
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass, field
+from fractions import Fraction
 from functools import cached_property
 from types import MappingProxyType
 
@@ -48,6 +49,11 @@ class WorkedSheet:
     def labelled(self) -> Mapping[str, WorkedProblem]:
         """Return the problems by their labels, in the order of the page."""
         return MappingProxyType({one.label: one for one in self.problems})
+
+    @property
+    def minutes(self) -> Fraction:
+        """Return how long the page takes, by our own start values (:mod:`onewhole.problems.minutes`)."""
+        return sum((one.minutes for one in self.problems), Fraction(0))
 
     @cached_property
     def rooms(self) -> Mapping[str, Room]:

@@ -37,7 +37,7 @@ from onewhole.statements.statement import (
     Question,
     Relation,
 )
-from onewhole.statements.whole_groups import WholeGroups
+from onewhole.statements.whole_groups import GroupsAsk, WholeGroups
 from onewhole.statements.wording import FactorWords, FromEnd, GroupWords, OfPlot, Phrase, ToNearest, Wording
 from onewhole.statements.writable import Writable
 
@@ -150,6 +150,17 @@ def _row(thing: Writable) -> Iterator[Piece]:
             assert_never(thing)
 
 
+#: The words that ask whether one number is a factor or a multiple of another, and those that say yes and no.
+_OF_FACTOR = (Phrase.FACTOR_OF, FactorWords.IS_FACTOR_OF, FactorWords.NO_FACTOR_OF)
+_OF_MULTIPLE = (Phrase.MULTIPLE_OF, FactorWords.IS_MULTIPLE_OF, FactorWords.NO_MULTIPLE_OF)
+#: The words that ask something of things in groups, and those before the number that answers.
+_OF_GROUPS = {
+    GroupsAsk.NEEDED: (GroupWords.NEEDED, Phrase.GROUPS_NEEDED),
+    GroupsAsk.FULL: (GroupWords.FULL, Phrase.GROUPS_FULL),
+    GroupsAsk.LEFT: (GroupWords.LEFT, Phrase.GROUPS_LEFT),
+}
+
+
 def _in_words(thing: Listing | FactorQuestion | PlotQuestion | WholeGroups) -> Iterator[Piece]:
     """Write what is asked in words, of a line plot without the plot itself: it is drawn above or beside."""
     match thing:
@@ -164,15 +175,18 @@ def _in_words(thing: Listing | FactorQuestion | PlotQuestion | WholeGroups) -> I
             yield from _prime_or_not(thing)
         case FactorQuestion(_, step, gives):
             assert step is not None
-            of = "FACTOR_OF" if thing.of_factor else "MULTIPLE_OF"
+            asked, yes, no = _OF_FACTOR if thing.of_factor else _OF_MULTIPLE
             first, second = thing.numbers
-            wanted = (Phrase[of], second, FactorWords.OR_NOT, first)
-            is_one = FactorWords[f"{'NO' if gives is WordAnswer.NO else 'IS'}_{of}"]
-            yield from wanted if gives is None else (first, is_one, second)
+            is_one = no if gives is WordAnswer.NO else yes
+            yield from (
+                (asked, second, FactorWords.OR_NOT, first) if gives is None else (first, is_one, second)
+            )
         case WholeGroups(asks=asks, gives=Quantity() as gives):
-            yield from (Phrase[f"GROUPS_{asks.name}"], gives)
+            _, answers = _OF_GROUPS[asks]
+            yield from (answers, gives)
         case WholeGroups(about=about, asks=asks):
-            yield from (*_row(about), Sign.COMMA, GroupWords[asks.name])
+            words, _ = _OF_GROUPS[asks]
+            yield from (*_row(about), Sign.COMMA, words)
         case _:
             assert_never(thing)
 

@@ -92,6 +92,17 @@ def test_a_page_keeps_every_wish_or_the_clash_is_named(some: Wishes) -> None:
         assert one.labels == tuple(label for label, row in bits.items() if row >> at & 1)
 
 
+@pytest.mark.parametrize(
+    ("back", "number"), [("817 x 86", 10), ("plot 1/4: 3, 1/2: 5, 3/4: 2, 1: 4; find how much each", 8)]
+)
+def test_what_comes_back_takes_its_own_minutes(back: str, number: int) -> None:
+    """Long work among what comes back leaves less room for what is new."""
+    wished = Wishes(skill=WishedSkill.STEPS, number=number, minutes=18, back=(back,), regrouping=None)
+    composed = page(WorkedSheet(compose(wished).sheet))
+    assert composed.minutes <= 18
+    assert len(composed.problems) == number
+
+
 def test_a_page_from_the_whole_grade() -> None:
     """Twelve problems: nothing to change in the audit, every habit kept, no better page by one percent."""
     composed = compose(Wishes())

@@ -121,8 +121,7 @@ def compose_night(
     sheet, told = _fitting(fresh, header)
     if night.own and night.of.stories:
         sheet = told_page(sheet, STORIES, seed=night.at, minutes=year.minutes)
-    minutes = _minutes(sheet)
-    return NightComposed(sheet, minutes, told)
+    return NightComposed(sheet, ceil(WorkedSheet(sheet).minutes), told)
 
 
 def _fresh(wishes: Wishes, before: Collection[str]) -> Wishes:
@@ -214,10 +213,6 @@ def _room(night: YearNight, year: YearWishes, returning: Sequence[str]) -> int:
         (_takes(one) for one in islice(askable(night.page, night.at), LOOKED_AT)), default=Fraction(1)
     )
     return len(returning) + max(FEWEST, floor(left / longest))
-
-
-def _minutes(sheet: Sheet) -> int:
-    return ceil(sum(one.minutes for one in WorkedSheet(sheet).problems))
 
 
 def _takes(statement: Statement) -> Fraction:

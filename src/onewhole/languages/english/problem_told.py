@@ -4,12 +4,13 @@ from typing import assert_never
 
 from msgspec.structs import replace
 
+from onewhole.languages.english.dividing import GROUP
 from onewhole.languages.english.making import Nodes, told
 from onewhole.languages.english.rows_told import row_told
 from onewhole.languages.english.words import TAG
 from onewhole.number.name_wanted import NumberForm
 from onewhole.number.quantity import Quantity
-from onewhole.sentences.node import Counted, Label, Said, Seam, Thing
+from onewhole.sentences.node import Counted, Label, Said, Seam
 from onewhole.sentences.sentence import End, Sentences
 from onewhole.sentences.typed import typed_sentences
 from onewhole.statements.expression import WithRemainder
@@ -30,7 +31,6 @@ from onewhole.statements.statement import (
 )
 from onewhole.statements.whole_groups import GroupsAsk, WholeGroups
 
-_GROUP = Thing("group", "groups")
 RELATIONS = {
     Relation.LESS: "is less than",
     Relation.EQUAL: "is the same amount as",
@@ -100,9 +100,9 @@ def groups_told(asks: WholeGroups, found: Quantity) -> Nodes:
     are = "is" if found.parts == 1 else "are"
     match asks.asks:
         case GroupsAsk.NEEDED:
-            return (Counted(found.parts, _GROUP), are, "needed")
+            return (Counted(found.parts, GROUP), are, "needed")
         case GroupsAsk.FULL:
-            return (Counted(found.parts, _GROUP), are, "full")
+            return (Counted(found.parts, GROUP), are, "full")
         case GroupsAsk.LEFT:
             return (Said(found), are, "left over")
         case _:

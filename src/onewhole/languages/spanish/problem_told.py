@@ -4,13 +4,14 @@ from typing import assert_never
 
 from msgspec.structs import replace
 
+from onewhole.languages.spanish.dividing import GROUP
 from onewhole.languages.spanish.making import Nodes, told
 from onewhole.languages.spanish.rows_told import row_told
 from onewhole.languages.spanish.speech import say
 from onewhole.languages.spanish.words import TAG
 from onewhole.number.name_wanted import NumberForm
 from onewhole.number.quantity import Quantity
-from onewhole.sentences.node import Counted, Label, Said, Seam, Thing
+from onewhole.sentences.node import Counted, Label, Said, Seam
 from onewhole.sentences.sentence import End, Sentences
 from onewhole.sentences.typed import typed_sentences
 from onewhole.statements.expression import WithRemainder
@@ -32,7 +33,6 @@ from onewhole.statements.statement import (
 from onewhole.statements.whole_groups import GroupsAsk, WholeGroups
 from onewhole.statements.writable import Writable
 
-_GROUP = Thing("grupo", "grupos")
 RELATIONS = {
     Relation.LESS: "es menor que",
     Relation.EQUAL: "es la misma cantidad que",
@@ -105,9 +105,9 @@ def groups_told(asks: WholeGroups, found: Quantity) -> Nodes:
     one = found.parts == 1
     match asks.asks:
         case GroupsAsk.NEEDED:
-            return ("hace falta" if one else "hacen falta", Counted(found.parts, _GROUP))
+            return ("hace falta" if one else "hacen falta", Counted(found.parts, GROUP))
         case GroupsAsk.FULL:
-            return (Counted(found.parts, _GROUP), "está completo" if one else "están completos")
+            return (Counted(found.parts, GROUP), "está completo" if one else "están completos")
         case GroupsAsk.LEFT:
             return ("sobra" if one else "sobran", Said(found))
         case _:
