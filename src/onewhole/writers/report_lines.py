@@ -7,7 +7,7 @@ from onewhole.languages.class_words import ClassWords
 from onewhole.marking.diagnosis.finding import CAUTION
 from onewhole.marking.diagnosis.report import Report, ReportRow
 from onewhole.notations.text import printed
-from onewhole.writers.report_words import asked_of, beside, found, known, problem_told, says, talked
+from onewhole.writers.report_words import asked_of_child, beside, found, known, problem_told, says, talked
 
 ANY_WORDS = ClassWords()
 HEADS = ("", "problem", "written", "this idea writes", "what it says")
@@ -37,8 +37,7 @@ def _lines(report: Report, until: date | None, words: ClassWords) -> Iterator[st
         yield f"Ask next: {' and '.join(map(problem_told, report.ask))}. The answers would tell most."
     elif len(report.sets) > 1:
         yield "No problem that we know tells these apart: ask how it was done."
-    for question in asked_of(report, words):
-        yield f"Ask the child, {question}"
+    yield from asked_of_child(report, words)
     yield from known(report)
     yield CAUTION
 

@@ -218,6 +218,11 @@ def asked_of(report: Report, words: ClassWords) -> tuple[str, ...]:
     return tuple(f"{idea(key)}, {said}" if len(keys) > 1 else said for key, said in asked)
 
 
+def asked_of_child(report: Report, words: ClassWords) -> tuple[str, ...]:
+    """Return what to ask about each pattern found, in sentences."""
+    return tuple(f"Ask the child, {asked}" for asked in asked_of(report, words))
+
+
 def says(row: ReportRow, report: Report) -> str:
     """Return in a few words what one answer says about the patterns found, or which ones it fits."""
     missing = Remark.LAST_UNIT_MISSING in row.mark.remarks

@@ -14,7 +14,7 @@ from onewhole.writers.formula import Formula, formula
 from onewhole.writers.frame import frame, named
 from onewhole.writers.labels import runs
 from onewhole.writers.printed import Json, Printed
-from onewhole.writers.report_words import asked_of, beside, found, problem_told, says, talked
+from onewhole.writers.report_words import asked_of_child, beside, found, problem_told, says, talked
 
 FOOTER = "For the teacher only. A hint for a talk, never a label."
 
@@ -44,7 +44,7 @@ def _talk(report: Report, until: date | None, words: ClassWords) -> Json:
         "found": list(found(report)),
         "rows": [_row(row, report) for row in shown],
         "beside": [*beside(report), *talked(report)],
-        "questions": list(asked_of(report, words)),
+        "questions": list(asked_of_child(report, words)),
         "ask": [problem_told(one) if one.story else formula(one.statement) for one in report.ask],
     }
     if others and shown:
